@@ -1,0 +1,33 @@
+# What every target is compiled with.
+set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+option(CORDREACH_WARNINGS_FATAL "Treat warnings as errors" ON)
+option(CORDREACH_SANITIZE "Build with the address and undefined-behaviour sanitizers" OFF)
+option(CORDREACH_SANITIZE_THREAD "Build with the thread sanitizer" OFF)
+
+find_program(CCACHE ccache)
+if(CCACHE)
+  set(CMAKE_CXX_COMPILER_LAUNCHER ${CCACHE})
+endif()
+
+add_library(core_options INTERFACE)
+target_compile_features(core_options INTERFACE cxx_std_20)
+target_compile_options(core_options INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wnon-virtual-dtor)
+if(CORDREACH_WARNINGS_FATAL)
+  target_compile_options(core_options INTERFACE -Werror)
+endif()
+if(CORDREACH_SANITIZE)
+  target_compile_options(core_options INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
+  target_link_options(core_options INTERFACE -fsanitize=address,undefined)
+elseif(CORDREACH_SANITIZE_THREAD)
+  target_compile_options(core_options INTERFACE -fsanitize=thread)
+  target_link_options(core_options INTERFACE -fsanitize=thread)
+endif()
+
+find_program(MOLD mold)
+if(MOLD)
+  target_link_options(core_options INTERFACE -fuse-ld=mold)
+endif()
+
+set(CMAKE_CXX_EXTENSIONS OFF)
+find_package(Eigen3 3.4 REQUIRED NO_MODULE)
+find_package(nlohmann_json 3.11 REQUIRED)
