@@ -3,6 +3,7 @@
 // A file without the columns id, source and status, or a row that leaves one of them empty, does not load.
 #pragma once
 
+#include <cstddef>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -35,7 +36,8 @@ class Row {
 
 class Table {
  public:
-  // Errors: table.no_column, table.no_source, table.duplicate_id, table.ragged_row, table.unreadable.
+  // Errors: table.no_column, table.no_id, table.no_source, table.duplicate_id, table.ragged_row, table.unreadable;
+  // their place is `name:row`, the header being row 1. A status that is none of the five is no source either.
   [[nodiscard]] static base::Result<Table> parse(std::string_view name, std::string_view csv);
 
   Table(Table&&) = default;
@@ -45,6 +47,7 @@ class Table {
 
   [[nodiscard]] const std::string& name() const { return m_name; }
   [[nodiscard]] const std::vector<Row>& rows() const { return m_rows; }
+  // Binary search by id.
   [[nodiscard]] const Row* find(std::string_view id) const;
   // The row of that id, which must exist.
   [[nodiscard]] const Row& at(std::string_view id) const;
@@ -54,6 +57,7 @@ class Table {
   std::string m_name;
   std::unique_ptr<std::vector<std::string>> m_columns;
   std::vector<Row> m_rows;
+  std::vector<std::size_t> m_byId;  // positions in m_rows, ordered by id
 };
 
 // The table compiled in under that name; read once, on first use. Asking for one that is not there is our own bug.
