@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a site comes to: every circuit, hookup, outlet and cord at its worst moment, keyed by the site's ids.
+// Facts only; what they mean is the business of the rules.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "physics/breaker_trip.h"
+#include "site/hours.h"
+#include "site/ids.h"
+#include "site/plan.h"
+#include "study/band.h"
+#include "units/quantity.h"
+#include "units/temperature.h"
+
+namespace cordreach::study {
+
+// Something that draws current, and how much of a sum is its.
+struct Share {
+  std::optional<site::HookupId> hookup;  // one of the two
+  std::optional<site::FixedLoadId> load;
+  units::Current current;   // at the worst moment, as solved
+  units::Current plate;     // what its plate says (a fixed load: as stated)
+  bool continuous = false;  // on for three hours or more
+  bool cycling = false;     // comes and goes by itself
+};
+
+struct BreakerAnswer {
+  std::optional<units::Current> rating;    // none: unknown
+  std::optional<physics::TripTimes> trip;  // none: unknown breaker
+  units::Current carrying;                 // what it carried just before
+  units::Current current;                  // what then flows
+  units::Duration run;                     // for how long that can flow: the planned run or the load's own cycle
+};
+
+struct CircuitAnswer {
+  site::CircuitId id;
+  std::optional<units::Duration> moment;  // start of its worst moment; none: nothing has hours
+  Band<units::Current> current;           // largest pole, everything on that can be on
+  units::Current likelyCurrent;           // with the cycling loads that are mostly off left out
+  units::Current neutral;                 // rms with harmonics; of a multiwire group the common neutral
+  units::Current plateSum;                // cord-and-plug and fixed loads of that moment by their plates
+  units::Current continuousSum;           // of these, what is on three hours or more
+  BreakerAnswer breaker;
+  units::Temperature wireTemperature;  // hottest run of its building wire
+  std::vector<Share> shares;           // largest first
+};
+
+struct CordAnswer {
+  std::optional<site::CordId> id;           // none: the machine's own
+  std::optional<site::ExtensionUseId> use;  // of an extension
+  Band<units::Current> current;             // all that goes through it
+  units::Current plateSum;
+  std::optional<Band<units::Temperature>> conductor;  // at the end of the planned run; none: beyond the model
+  std::optional<Band<units::Temperature>> surface;
+  units::Temperature limit;                    // rating of its insulation
+  std::optional<units::Duration> timeToLimit;  // from cold; none: never
+  Band<units::TemperatureRise> plugRise;       // of its plug in the socket before it
+
+  [[nodiscard]] bool own() const { return !id.has_value(); }
+  [[nodiscard]] bool beyondModel() const { return !conductor.has_value(); }
+};
+
+struct HookupAnswer {
+  site::HookupId id;
+  site::MachineId machine;
+  std::string inlet;
+  std::optional<site::OutletId> outlet;  // where its chain of cords ends; none: it hangs in the air
+  std::string contact;
+  std::optional<site::CircuitId> circuit;  // none: unknown, judged alone on 15 A and on 20 A, the stricter shown
+  std::optional<units::Duration> moment;
+  units::Duration run;  // how long it is on
+  Band<units::Current> current;
+  Band<units::Voltage> voltage;          // at the machine's terminals
+  Band<units::Voltage> drop;             // below the open-circuit source
+  units::Voltage nominal;                // of the system, between the poles it is on
+  units::Voltage branchDrop;             // panel to outlet
+  units::Voltage outletDrop;             // source to outlet
+  units::Voltage dropWithoutOthers;      // source to outlet, were it alone: what its own current costs
+  std::optional<Band<double>> speedRpm;  // of the machine, when its plate says one
+  bool stalledCold = false;              // has no running point from the start
+  bool stalledWarm = false;              // runs at first, not once its cords are warm
+  units::Current socketPlateSum;         // of everything fed through the outlet's contact
+  BreakerAnswer breaker;                 // of its circuit, or of the supposed one
+  std::vector<CordAnswer> cords;         // from the outlet on; the machine's own is the last
+};
+
+struct OutletAnswer {
+  site::OutletId id;
+  std::string contact;
+  std::optional<Band<units::Voltage>> voltage;  // between the contact's poles as loaded; none: circuit unknown or dead
+};
+
+struct Answer {
+  std::vector<CircuitAnswer> circuits;
+  std::vector<HookupAnswer> hookups;
+  std::vector<OutletAnswer> outlets;
+
+  [[nodiscard]] const CircuitAnswer* find(const site::CircuitId& id) const;
+  [[nodiscard]] const HookupAnswer* find(const site::HookupId& id) const;
+};
+
+}  // namespace cordreach::study
