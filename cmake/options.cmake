@@ -1,8 +1,13 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
 # What every target is compiled with.
 set(CMAKE_EXPORT_COMPILE_COMMANDS ON)
+set(CMAKE_CXX_EXTENSIONS OFF)
 option(CORDREACH_WARNINGS_FATAL "Treat warnings as errors" ON)
 option(CORDREACH_SANITIZE "Build with the address and undefined-behaviour sanitizers" OFF)
 option(CORDREACH_SANITIZE_THREAD "Build with the thread sanitizer" OFF)
+option(CORDREACH_FUZZ "Build the fuzz targets with libFuzzer (clang only)" OFF)
+option(CORDREACH_WINDOW "Build the desktop windows beside the console (needs Qt 6)" ON)
+option(CORDREACH_TEST_PER_CASE "One ctest entry a test case; off: one a test program, quicker under sanitizers" ON)
 
 find_program(CCACHE ccache)
 if(CCACHE)
@@ -22,12 +27,14 @@ elseif(CORDREACH_SANITIZE_THREAD)
   target_compile_options(core_options INTERFACE -fsanitize=thread)
   target_link_options(core_options INTERFACE -fsanitize=thread)
 endif()
+if(CORDREACH_FUZZ)
+  target_compile_options(core_options INTERFACE -fsanitize=fuzzer-no-link)
+endif()
 
 find_program(MOLD mold)
 if(MOLD)
   target_link_options(core_options INTERFACE -fuse-ld=mold)
 endif()
 
-set(CMAKE_CXX_EXTENSIONS OFF)
 find_package(Eigen3 3.4 REQUIRED NO_MODULE)
 find_package(nlohmann_json 3.11 REQUIRED)

@@ -1,3 +1,4 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
 # A room is a folder of core/ with its own target. Only the rooms a target links are on its include path, so a wrong
 # arrow does not compile: each room is reached through a link of its own under the build folder.
 function(cordreach_room name)
