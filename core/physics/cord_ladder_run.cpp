@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The ladder in time. Method: the two-stage L-stable Rosenbrock method of Verwer et al. (ROS2), gamma = 1 - 1/sqrt(2):
+//   (1 - gamma h J) k1 = f(y);   (1 - gamma h J) k2 = f(y + h k1) - 2 k1;   y' = y + h (3 k1 + k2) / 2
+// of second order with any J, so that the frozen slope of the surface's loss costs stability nothing and order nothing.
+// The first-order result y + h k1 inside it bounds the error, which steers the step.
+#include <algorithm>
+#include <cmath>
+
+#include <Eigen/Dense>
+
+#include "base/contract.h"
+#include "physics/cord_ladder.h"
+
+namespace cordreach::physics {
+namespace {
+
+constexpr double kReferenceC = 20.0;
+constexpr double kSmallestStepS = 1e-4;
+constexpr double kLargestStepS = 600.0;
+constexpr double kLargestRiseK = 15.0;  // of any node in a step: keeps the loss's slope honest
+
+using Vector = Eigen::Vector3d;
+
+Vector rates(const CordLadder& l, const Vector& nodesC, double source20, double lossWPerM) {
+  const double made = source20 * (1.0 + l.alphaPerK * (nodesC[0] - kReferenceC));
+  const double flow01 = (nodesC[0] - nodesC[1]) / l.resistance01;
+  const double flow12 = (nodesC[1] - nodesC[2]) / l.resistance12;
+  return {(l.sourceShare * made - flow01) / l.capacityJPerMK[0], (flow01 - flow12) / l.capacityJPerMK[1],
+          ((1.0 - l.sourceShare) * made + flow12 - lossWPerM) / l.capacityJPerMK[2]};
+}
+
+Eigen::Matrix3d slopes(const CordLadder& l, double source20, double lossSlope) {
+  const double feedback = source20 * l.alphaPerK;
+  const double g01 = 1.0 / l.resistance01;
+  const double g12 = 1.0 / l.resistance12;
+  Eigen::Matrix3d j;
+  j << (l.sourceShare * feedback - g01) / l.capacityJPerMK[0], g01 / l.capacityJPerMK[0], 0.0,   //
+      g01 / l.capacityJPerMK[1], -(g01 + g12) / l.capacityJPerMK[1], g12 / l.capacityJPerMK[1],  //
+      (1.0 - l.sourceShare) * feedback / l.capacityJPerMK[2], g12 / l.capacityJPerMK[2],
+      -(g12 + lossSlope) / l.capacityJPerMK[2];
+  return j;
+}
+
+// What leaves node 2 through the surface, and how that grows with node 2.
+struct Outflow {
+  double heatWPerM;
+  double slopeWPerMK;
+};
+
+Outflow outflow(const CordLadder& l, double nodeC, units::Temperature air) {
+  const units::Temperature inside = units::Temperature::fromCelsius(nodeC);
+  const units::Temperature surface = surfaceTemperature(l.surface, inside, l.resistance2s, air);
+  const double slope = std::max(l.surface.slopeWPerMK(surface, air), 1e-9);
+  return {l.surface.lossWPerM(surface, air), 1.0 / (l.resistance2s + 1.0 / slope)};
+}
+
+}  // namespace
+
+LadderRun::LadderRun(const CordLadder& ladder, units::Temperature air) : m_ladder(ladder), m_air(air) {
+  for (const double capacity : ladder.capacityJPerMK) CORDREACH_EXPECTS(capacity > 0.0);
+  CORDREACH_EXPECTS(ladder.resistance01 > 0.0 && ladder.resistance12 > 0.0 && ladder.resistance2s >= 0.0);
+  m_nodesC.fill(air.celsius());
+}
+
+void LadderRun::changeSurroundings(const CordLadder& ladder, units::Temperature air) {
+  m_ladder = ladder;
+  m_air = air;
+  m_stepS = 1.0;
+}
+
+HeatResult LadderRun::now() const {
+  const units::Temperature body = units::Temperature::fromCelsius(m_nodesC[2]);
+  return {units::Temperature::fromCelsius(m_nodesC[0]),
+          surfaceTemperature(m_ladder.surface, body, m_ladder.resistance2s, m_air)};
+}
+
+void LadderRun::advance(units::Current rms, units::Duration duration) {
+  constexpr double kNoLimitC = 1e9;
+  static_cast<void>(run(rms.si() * rms.si() * m_ladder.ohmPerM20, duration.si(), kNoLimitC));
+}
+
+std::optional<units::Duration> LadderRun::advanceUntil(units::Current rms, units::Duration duration,
+                                                       units::Temperature limit) {
+  return run(rms.si() * rms.si() * m_ladder.ohmPerM20, duration.si(), limit.celsius());
+}
+
+std::optional<units::Duration> LadderRun::run(double source20WPerM, double durationS, double limitC) {
+  CORDREACH_EXPECTS(durationS >= 0.0);
+  const double gamma = 1.0 - 1.0 / std::sqrt(2.0);
+  const double beyondC = beyondModelTemperature().celsius();
+  Vector y(m_nodesC.data());
+  double doneS = 0.0;
+  if (y[0] >= limitC) return units::Duration::fromSi(0.0);
+  m_stepS = std::min(m_stepS, 5.0);
+  while (doneS < durationS && !m_beyond) {
+    const double h = std::min(m_stepS, durationS - doneS);
+    const Outflow out = outflow(m_ladder, y[2], m_air);
+    const Eigen::Matrix3d inverse =
+        (Eigen::Matrix3d::Identity() - gamma * h * slopes(m_ladder, source20WPerM, out.slopeWPerMK)).inverse();
+    const Vector k1 = inverse * rates(m_ladder, y, source20WPerM, out.heatWPerM);
+    const Vector inner = y + h * k1;
+    const double innerLoss = outflow(m_ladder, inner[2], m_air).heatWPerM;
+    const Vector k2 = inverse * (rates(m_ladder, inner, source20WPerM, innerLoss) - 2.0 * k1);
+    const Vector next = y + h * (1.5 * k1 + 0.5 * k2);
+    ++m_steps;
+    const double errorK = 0.5 * h * (k1 + k2).cwiseAbs().maxCoeff();
+    const double riseK = (next - y).cwiseAbs().maxCoeff();
+    const double worst = std::max(errorK / m_toleranceK, riseK / kLargestRiseK);
+    const double factor = std::clamp(0.9 / std::sqrt(std::max(worst, 1e-8)), 0.2, 4.0);
+    const bool accepted = worst <= 1.0 || h <= kSmallestStepS;
+    // A step cut short by the interval's end says nothing against a longer one later.
+    if (!accepted || h >= m_stepS || factor < 1.0) {
+      m_stepS = std::clamp(h * factor, kSmallestStepS, kLargestStepS);
+    }
+    if (!accepted) continue;
+    if (next[0] >= limitC) {
+      const double part = (limitC - y[0]) / (next[0] - y[0]);
+      const Vector there = y + part * (next - y);
+      std::copy(there.data(), there.data() + 3, m_nodesC.begin());
+      return units::Duration::fromSi(doneS + part * h);
+    }
+    y = next;
+    doneS += h;
+    m_beyond = y[0] > beyondC;
+  }
+  std::copy(y.data(), y.data() + 3, m_nodesC.begin());
+  return std::nullopt;
+}
+
+}  // namespace cordreach::physics
