@@ -24,15 +24,16 @@ say() { printf '%s\n' "$*" >&2; }
 
 # step NAME COMMAND...: runs quietly into the log, says how long it took, shows the end of the log on failure.
 step() {
-  local name=$1 from=$EPOCHREALTIME code=0
+  local name=$1 from=$EPOCHREALTIME code=0 logged
   shift
   printf '\n== %s: %s\n' "$name" "$*" >>"$log"
+  logged=$(wc -l <"$log")
   "$@" >>"$log" 2>&1 || code=$?
   if [ "$code" -eq 0 ]; then
     say "$(printf '%-28s %7s s' "$name" "$(secondsSince "$from")")"
   else
     say "$(printf '%-28s failed after %s s; the end of %s:' "$name" "$(secondsSince "$from")" "$log")"
-    tail -n 40 "$log" >&2
+    tail -n +$((logged + 1)) "$log" | tail -n 40 >&2
   fi
   return "$code"
 }
@@ -58,7 +59,8 @@ chooseBuildRoot() {
 }
 
 missingPackages() {
-  dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null |
+  # dpkg-query fails when it does not know one of them, and answers for the others all the same.
+  { dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null || true; } |
     awk -v wanted="$*" '$1 == "installed" { have[$2] = 1 }
       END { n = split(wanted, names, " "); for (i = 1; i <= n; i++) if (!(names[i] in have)) print names[i] }'
 }
