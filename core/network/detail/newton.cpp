@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Steps, line search and passes; which load to hold at a fold is in fold_search.cpp.
+#include "network/detail/newton.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "network/detail/fold_search.h"
+
+namespace cordreach::network::detail {
+namespace {
+
+constexpr double kSmallestStep = 1.0 / 16.0;
+constexpr double kEnoughDescent = 1e-4;    // Armijo's constant, on the squared mismatch
+constexpr double kPoorStep = 0.25;         // of the squared mismatch: even near a double root a step leaves a 16th
+constexpr std::size_t kMostPoorSteps = 6;  // in one go, before the sticking place is called a fold
+constexpr double kRoundingFloor = 1e-26;   // squared mismatch over squared current
+constexpr double kSteepestSlope = 1e9;     // S/V; beyond it a law stands on its kink, where the slope says nothing
+constexpr std::uint8_t kMostReleases = 2;  // of one load; then it stays held or is marked
+constexpr double kSameAdmittance = 1e-9;   // relative
+
+}  // namespace
+
+Newton::Newton(FlatNetwork& network, const SolveOptions& options)
+    : m_network(network),
+      m_options(options),
+      m_elimination(network),
+      m_voltage(network.voltageSize),
+      m_next(network.voltageSize),
+      m_loads(network.loads.size()),
+      m_trialLoads(network.loads.size()),
+      m_points(network.loads.size()),
+      m_circuitMismatch(network.circuits.size()),
+      m_trialCircuitMismatch(network.circuits.size()),
+      m_fullStepMismatch(network.circuits.size()) {}
+
+EndReason Newton::run() {
+  m_elimination.noLoad(m_next);
+  evaluate(1.0);
+  accept(1.0);
+  m_firstMismatch = m_current.mismatch;
+  for (;;) {
+    ++m_passes;
+    const EndReason end = pass();
+    if (end != EndReason::Converged || !markStalled()) {
+      if (m_options.progress.report && end == EndReason::Converged) m_options.progress.report(1.0);
+      return end;
+    }
+    restart();
+  }
+}
+
+EndReason Newton::pass() {
+  std::size_t budget = m_options.maxSteps;
+  for (std::size_t step = 0;; ++step) {
+    if (m_options.progress.stopRequested()) return EndReason::Stopped;
+    if (step >= budget) {
+      if (!holdWhatFolds()) return EndReason::StepLimit;
+      budget += m_options.maxSteps;
+      restart();
+    }
+    ++m_steps;
+    m_elimination.solve(m_loads, m_next);
+    m_lastChangeV = largestChangeV();
+    if (m_lastChangeV <= m_options.toleranceV || atRoundingFloor(m_current)) {
+      evaluate(1.0);
+      accept(1.0);
+      if (!releaseWhatRuns()) return EndReason::Converged;
+      restart();
+      continue;
+    }
+    advance();
+    report();
+  }
+}
+
+// One step along m_next; where it sticks, something is held and the step is not taken.
+bool Newton::advance() {
+  const double before = m_current.mismatch;
+  if (lineSearch() && m_poorSteps < kMostPoorSteps) {
+    m_poorSteps = m_current.mismatch > kPoorStep * before ? m_poorSteps + 1 : 0;
+    return true;
+  }
+  m_poorSteps = 0;
+  if (holdWhatFolds()) {
+    restart();
+    return false;
+  }
+  evaluate(1.0);
+  accept(1.0);
+  return true;
+}
+
+bool Newton::lineSearch() {
+  for (double fraction = 1.0; fraction >= kSmallestStep; fraction *= 0.5) {
+    evaluate(fraction);
+    if (fraction == 1.0) m_fullStepMismatch = m_trialCircuitMismatch;
+    const bool lower = m_trial.mismatch <= (1.0 - kEnoughDescent * fraction) * m_current.mismatch;
+    if (lower || atRoundingFloor(m_trial)) {
+      accept(fraction);
+      return true;
+    }
+  }
+  return false;
+}
+
+bool Newton::atRoundingFloor(const Trial& trial) const { return trial.mismatch <= kRoundingFloor * trial.drawn; }
+
+// The loads again where they are, after a mark or hold has changed what they draw there.
+void Newton::restart() {
+  evaluate(0.0);
+  accept(0.0);
+}
+
+physics::LoadPoint Newton::pointOf(const FlatLoad& load, double voltageV) const {
+  if (load.mode == LoadMode::Running) return load.law->at(voltageV);
+  if (load.mode == LoadMode::Stalled) return load.law->stalledAt(voltageV);
+  physics::LoadPoint point = load.law->at(0.0);
+  point.admittanceSlopeSPerV = 0.0;
+  return point;
+}
+
+// With I = Y(|u|) u the derivative is dI = Y du + u Y' (u . du)/|u|, a real 2x2 matrix D, and I - D u = -u Y' |u|.
+double Newton::evaluateLoads(std::size_t first, std::size_t end, double stepFraction) {
+  double mismatch = 0;
+  for (std::size_t k = first; k < end; ++k) {
+    const FlatLoad& load = m_network.loads[k];
+    const LoadState& from = m_loads[k];
+    LoadState& to = m_trialLoads[k];
+    to = from;
+    if (stepFraction > 0) {
+      double re = m_next[load.pole];
+      double im = m_next[load.pole + 1];
+      if (load.toPoleIndex != kNeutral) {
+        re -= m_next[load.toPole];
+        im -= m_next[load.toPole + 1];
+      }
+      const double linearRe = from.sRe + from.d.a * re + from.d.b * im;
+      const double linearIm = from.sIm + from.d.c * re + from.d.d * im;
+      to.uRe += stepFraction * (re - from.uRe);
+      to.uIm += stepFraction * (im - from.uIm);
+      to.netRe += stepFraction * (linearRe - from.netRe);
+      to.netIm += stepFraction * (linearIm - from.netIm);
+    }
+    const double size = std::sqrt(to.uRe * to.uRe + to.uIm * to.uIm);
+    m_points[k] = pointOf(load, size);
+    const double yRe = m_points[k].admittanceS.real();
+    const double yIm = m_points[k].admittanceS.imag();
+    double slopeRe = m_points[k].admittanceSlopeSPerV.real();
+    double slopeIm = m_points[k].admittanceSlopeSPerV.imag();
+    if (!(std::abs(slopeRe) < kSteepestSlope && std::abs(slopeIm) < kSteepestSlope)) slopeRe = slopeIm = 0;
+    const double bendRe = to.uRe * slopeRe - to.uIm * slopeIm;
+    const double bendIm = to.uRe * slopeIm + to.uIm * slopeRe;
+    const double unitRe = size > 0 ? to.uRe / size : 0;
+    const double unitIm = size > 0 ? to.uIm / size : 0;
+    to.d = {yRe + bendRe * unitRe, -yIm + bendRe * unitIm, yIm + bendIm * unitRe, yRe + bendIm * unitIm};
+    to.sRe = -bendRe * size;
+    to.sIm = -bendIm * size;
+    const double drawnRe = yRe * to.uRe - yIm * to.uIm;
+    const double drawnIm = yRe * to.uIm + yIm * to.uRe;
+    const double offRe = drawnRe - to.netRe;
+    const double offIm = drawnIm - to.netIm;
+    mismatch += offRe * offRe + offIm * offIm;
+    m_trial.drawn += drawnRe * drawnRe + drawnIm * drawnIm;
+  }
+  return mismatch;
+}
+
+void Newton::evaluate(double stepFraction) {
+  m_trial = {};
+  for (std::size_t c = 0; c < m_network.circuits.size(); ++c) {
+    const FlatCircuit& circuit = m_network.circuits[c];
+    m_trialCircuitMismatch[c] = evaluateLoads(circuit.firstLoad, circuit.endLoad, stepFraction);
+    m_trial.mismatch += m_trialCircuitMismatch[c];
+  }
+}
+
+void Newton::accept(double stepFraction) {
+  m_loads.swap(m_trialLoads);
+  m_circuitMismatch.swap(m_trialCircuitMismatch);
+  m_current = m_trial;
+  if (stepFraction == 1.0) {
+    m_voltage.swap(m_next);
+  } else if (stepFraction > 0) {
+    for (std::size_t i = 0; i < m_voltage.size(); ++i) m_voltage[i] += stepFraction * (m_next[i] - m_voltage[i]);
+  }
+}
+
+double Newton::largestChangeV() const {
+  double largest = 0;
+  for (std::size_t i = 0; i < m_voltage.size(); i += 2) {
+    const double re = m_next[i] - m_voltage[i];
+    const double im = m_next[i + 1] - m_voltage[i + 1];
+    largest = std::max(largest, re * re + im * im);
+  }
+  return std::sqrt(largest);
+}
+
+bool Newton::holdWhatFolds() {
+  const FoldSearch search(m_network, m_loads, m_circuitMismatch, m_fullStepMismatch);
+  const std::vector<std::size_t> folding = search.folding();
+  for (const std::size_t load : folding) m_network.loads[load].mode = LoadMode::Held;
+  return !folding.empty();
+}
+
+// A held load belongs at its low-voltage impedance only where its law agrees. A motor below pull-out stays: it will be
+// marked. What is held above is let go, a bounded number of times.
+bool Newton::releaseWhatRuns() {
+  bool released = false;
+  for (std::size_t k = 0; k < m_network.loads.size(); ++k) {
+    FlatLoad& load = m_network.loads[k];
+    if (load.mode != LoadMode::Held || load.releases >= kMostReleases) continue;
+    const double voltageV = std::hypot(m_loads[k].uRe, m_loads[k].uIm);
+    const std::complex<double> held = m_points[k].admittanceS;
+    const bool agrees = load.pullOutV > 0
+                            ? voltageV < load.pullOutV
+                            : std::abs(load.law->at(voltageV).admittanceS - held) <= kSameAdmittance * std::abs(held);
+    if (agrees) continue;
+    ++load.releases;
+    load.mode = LoadMode::Running;
+    released = true;
+  }
+  return released;
+}
+
+bool Newton::markStalled() {
+  bool marked = false;
+  for (std::size_t k = 0; k < m_network.loads.size(); ++k) {
+    FlatLoad& load = m_network.loads[k];
+    if (load.mode == LoadMode::Stalled || load.pullOutV <= 0) continue;
+    if (load.mode == LoadMode::Running && m_points[k].hasRunningPoint) continue;
+    load.mode = LoadMode::Stalled;
+    marked = true;
+  }
+  return marked;
+}
+
+// Mismatch falls over some 26 decades; the logarithm is the best guess at how far along this is.
+void Newton::report() const {
+  if (!m_options.progress.report || m_current.mismatch <= 0 || m_firstMismatch <= 0) return;
+  const double decades = -std::log10(m_current.mismatch / m_firstMismatch);
+  m_options.progress.report(std::clamp(decades / -std::log10(kRoundingFloor), 0.0, 0.99));
+}
+
+}  // namespace cordreach::network::detail

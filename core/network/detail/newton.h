@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Newton's method over a flat network, with what keeps it honest near a motor's pull-out: a line search on the loads'
+// current mismatch; where that gets stuck (a fold: no running solution nearby) the load that makes the fold is held at
+// its low-voltage impedance; what has no running point at the solution is marked stalled, together, and solved again.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "network/detail/elimination.h"
+#include "network/solve.h"
+
+namespace cordreach::network::detail {
+
+class Newton {
+ public:
+  // Marks are kept in the network's loads.
+  Newton(FlatNetwork& network, const SolveOptions& options);
+
+  EndReason run();
+
+  [[nodiscard]] const std::vector<double>& voltage() const { return m_voltage; }
+  [[nodiscard]] const std::vector<physics::LoadPoint>& points() const { return m_points; }
+  [[nodiscard]] const std::vector<LoadState>& loads() const { return m_loads; }
+  [[nodiscard]] std::size_t passes() const { return m_passes; }
+  [[nodiscard]] std::size_t steps() const { return m_steps; }
+  [[nodiscard]] double lastChangeV() const { return m_lastChangeV; }
+
+ private:
+  struct Trial {
+    double mismatch = 0;  // sum of squared mismatches, A²
+    double drawn = 0;     // sum of squared currents, A²
+  };
+
+  EndReason pass();
+  void evaluate(double stepFraction);
+  double evaluateLoads(std::size_t first, std::size_t end, double stepFraction);
+  [[nodiscard]] physics::LoadPoint pointOf(const FlatLoad& load, double voltageV) const;
+  void accept(double stepFraction);
+  bool lineSearch();
+  bool advance();
+  void restart();
+  [[nodiscard]] double largestChangeV() const;
+  [[nodiscard]] bool atRoundingFloor(const Trial& trial) const;
+  bool holdWhatFolds();
+  bool releaseWhatRuns();
+  bool markStalled();
+  void report() const;
+
+  FlatNetwork& m_network;
+  const SolveOptions& m_options;
+  Elimination m_elimination;
+  std::vector<double> m_voltage;
+  std::vector<double> m_next;
+  std::vector<LoadState> m_loads;
+  std::vector<LoadState> m_trialLoads;
+  std::vector<physics::LoadPoint> m_points;
+  std::vector<double> m_circuitMismatch;
+  std::vector<double> m_trialCircuitMismatch;
+  std::vector<double> m_fullStepMismatch;
+  Trial m_current;
+  Trial m_trial;
+  double m_firstMismatch = 0;
+  double m_lastChangeV = 0;
+  std::size_t m_passes = 0;
+  std::size_t m_steps = 0;
+  std::size_t m_poorSteps = 0;
+};
+
+}  // namespace cordreach::network::detail

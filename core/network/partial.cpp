@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Parts of a network: the same solver over fewer flat arrays.
+#include "network/partial.h"
+
+#include "base/contract.h"
+#include "network/detail/results.h"
+
+namespace cordreach::network {
+
+CircuitAlone solveCircuit(const Circuit& circuit, std::span<const Phasor> busV, const SolveOptions& options) {
+  detail::FlatNetwork flat = detail::flattenCircuit(circuit, busV);
+  detail::Newton newton(flat, options);
+  const EndReason end = newton.run();
+  return {detail::circuitResult(flat, flat.circuits.front(), circuit, newton),
+          detail::summarise(flat, std::span(&circuit, 1), newton, end)};
+}
+
+PanelAlone solvePanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV,
+                      const SolveOptions& options) {
+  detail::FlatNetwork flat = detail::flattenPanel(network, panel, feedingV);
+  detail::Newton newton(flat, options);
+  const EndReason end = newton.run();
+  PanelAlone result;
+  for (const detail::FlatPanel& place : flat.panels) {
+    result.panels.push_back(place.original);
+    result.panelV.push_back(detail::panelResult(place, newton));
+  }
+  for (const detail::FlatCircuit& place : flat.circuits) {
+    result.circuitIndices.push_back(place.original);
+    result.circuits.push_back(detail::circuitResult(flat, place, network.circuits[place.original], newton));
+  }
+  result.summary = detail::summarise(flat, network.circuits, newton, end);
+  return result;
+}
+
+std::vector<Phasor> feedingVoltages(const Network& network, std::size_t panel, const Solution& solution) {
+  CORDREACH_EXPECTS(panel < network.panels.size());
+  const Panel& fed = network.panels[panel];
+  if (!fed.fedFrom) return fed.sourceV;
+  std::vector<Phasor> volts;
+  volts.reserve(fed.feedPhases.size());
+  for (const std::size_t phase : fed.feedPhases) volts.push_back(solution.panelV[*fed.fedFrom][phase]);
+  return volts;
+}
+
+}  // namespace cordreach::network

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole network: flattened, solved, and put back into the callers' terms.
+#include "network/solve.h"
+
+#include "network/detail/results.h"
+
+namespace cordreach::network {
+
+Solution solve(const Network& network, const SolveOptions& options) {
+  detail::FlatNetwork flat = detail::flatten(network);
+  detail::Newton newton(flat, options);
+  const EndReason end = newton.run();
+  Solution solution;
+  solution.panelV.reserve(flat.panels.size());
+  for (const detail::FlatPanel& panel : flat.panels) solution.panelV.push_back(detail::panelResult(panel, newton));
+  solution.circuits.reserve(flat.circuits.size());
+  for (const detail::FlatCircuit& place : flat.circuits) {
+    solution.circuits.push_back(detail::circuitResult(flat, place, network.circuits[place.original], newton));
+  }
+  solution.summary = detail::summarise(flat, network.circuits, newton, end);
+  return solution;
+}
+
+}  // namespace cordreach::network
