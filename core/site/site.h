@@ -42,12 +42,12 @@ struct Site {
     return std::get<Collection<T>>(collections);
   }
   template <class T>
-  [[nodiscard]] const T* find(const decltype(T::id)& id) const {
-    return all<T>().find(id);
+  [[nodiscard]] const T* find(const decltype(T::id)& wanted) const {
+    return all<T>().find(wanted);
   }
   template <class T>
-  [[nodiscard]] const T& at(const decltype(T::id)& id) const {
-    return all<T>().at(id);
+  [[nodiscard]] const T& at(const decltype(T::id)& wanted) const {
+    return all<T>().at(wanted);
   }
 
   friend bool operator==(const Site&, const Site&) = default;
