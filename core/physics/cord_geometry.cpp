@@ -31,6 +31,14 @@ double shape(const CordBuild& build, double bodyRadius, double coreRadius) {
   return (own + (build.carrying - 1) * neighbour) / (2.0 * pi * build.carrying);
 }
 
+// The gaps between touching cores inside a round cord's jacket, in square metres.
+double gapsBetweenCores(const CordBuild& build, double coreRadius) {
+  if (build.flat) return 0.0;
+  const double centre = build.conductors >= 3 ? 2.0 * coreRadius / std::sqrt(3.0) : coreRadius;
+  const double round = centre + coreRadius;
+  return pi * (round * round - build.conductors * coreRadius * coreRadius);
+}
+
 }  // namespace
 
 CordGeometry geometryOf(const CordBuild& build) {
@@ -42,7 +50,8 @@ CordGeometry geometryOf(const CordBuild& build) {
   const double strandArea = pi * build.strandDiameter.si() * build.strandDiameter.si() / 4.0;
   const double insulationArea = build.carrying * (pi * coreRadius * coreRadius - strandArea);
   const double passiveCopper = (build.conductors - build.carrying) * build.copperArea.si();
-  const double restArea = build.crossSection.si() - insulationArea - build.conductors * strandArea;
+  const double air = (1.0 - capacityOf("filler.share")) * gapsBetweenCores(build, coreRadius);
+  const double restArea = build.crossSection.si() - insulationArea - build.conductors * strandArea - air;
   const double copper = capacityOf("capacity.copper");
   const double plastic = capacityOf("capacity.pvc");
   using Capacity = units::HeatCapacityPerLength;

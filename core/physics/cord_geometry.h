@@ -4,7 +4,7 @@
 // copper's radius, phi the angle and d = 2 b sin(phi/2) the distance between cores:
 //   S = 1/(2 pi m) [ ln((R^2-b^2)/(R r_c)) + (m-1) ln( sqrt(R^4+b^4-2R^2 b^2 cos phi)/(R d) ) ],   R_cs = rho_T S
 // Derived by images; 5 to 12 % above a two-dimensional solution of solid fill, the safe side. Flat cords: the circle of
-// the same perimeter. Capacities by volume, IEC 60853-2 and 60949.
+// the same perimeter. Capacities by volume, IEC 60853-2 and 60949, the gaps between cores partly air.
 #pragma once
 
 #include "units/quantity.h"

@@ -63,7 +63,6 @@ class LadderRun {
   [[nodiscard]] std::size_t steps() const { return m_steps; }
 
  private:
-  struct Step;
   std::optional<units::Duration> run(double source20WPerM, double durationS, double limitC);
 
   CordLadder m_ladder;

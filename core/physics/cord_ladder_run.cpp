@@ -17,6 +17,7 @@ namespace {
 constexpr double kReferenceC = 20.0;
 constexpr double kSmallestStepS = 1e-4;
 constexpr double kLargestStepS = 600.0;
+constexpr double kFirstStepS = 5.0;     // after every change of current
 constexpr double kLargestRiseK = 15.0;  // of any node in a step: keeps the loss's slope honest
 
 using Vector = Eigen::Vector3d;
@@ -54,6 +55,28 @@ Outflow outflow(const CordLadder& l, double nodeC, units::Temperature air) {
   return {l.surface.lossWPerM(surface, air), 1.0 / (l.resistance2s + 1.0 / slope)};
 }
 
+struct Trial {
+  Vector next;
+  double errorK;
+};
+
+struct Drive {
+  double source20WPerM;
+  units::Temperature air;
+};
+
+Trial tryStep(const CordLadder& l, const Vector& y, double h, const Drive& drive) {
+  const double gamma = 1.0 - 1.0 / std::sqrt(2.0);
+  const Outflow out = outflow(l, y[2], drive.air);
+  const Eigen::Matrix3d inverse =
+      (Eigen::Matrix3d::Identity() - gamma * h * slopes(l, drive.source20WPerM, out.slopeWPerMK)).inverse();
+  const Vector k1 = inverse * rates(l, y, drive.source20WPerM, out.heatWPerM);
+  const Vector inner = y + h * k1;
+  const double innerLoss = outflow(l, inner[2], drive.air).heatWPerM;
+  const Vector k2 = inverse * (rates(l, inner, drive.source20WPerM, innerLoss) - 2.0 * k1);
+  return {y + h * (1.5 * k1 + 0.5 * k2), 0.5 * h * (k1 + k2).cwiseAbs().maxCoeff()};
+}
+
 }  // namespace
 
 LadderRun::LadderRun(const CordLadder& ladder, units::Temperature air) : m_ladder(ladder), m_air(air) {
@@ -86,42 +109,32 @@ std::optional<units::Duration> LadderRun::advanceUntil(units::Current rms, units
 
 std::optional<units::Duration> LadderRun::run(double source20WPerM, double durationS, double limitC) {
   CORDREACH_EXPECTS(durationS >= 0.0);
-  const double gamma = 1.0 - 1.0 / std::sqrt(2.0);
   const double beyondC = beyondModelTemperature().celsius();
+  const double stopC = std::min(limitC, beyondC);
   Vector y(m_nodesC.data());
   double doneS = 0.0;
   if (y[0] >= limitC) return units::Duration::fromSi(0.0);
-  m_stepS = std::min(m_stepS, 5.0);
+  m_stepS = std::min(m_stepS, kFirstStepS);
   while (doneS < durationS && !m_beyond) {
     const double h = std::min(m_stepS, durationS - doneS);
-    const Outflow out = outflow(m_ladder, y[2], m_air);
-    const Eigen::Matrix3d inverse =
-        (Eigen::Matrix3d::Identity() - gamma * h * slopes(m_ladder, source20WPerM, out.slopeWPerMK)).inverse();
-    const Vector k1 = inverse * rates(m_ladder, y, source20WPerM, out.heatWPerM);
-    const Vector inner = y + h * k1;
-    const double innerLoss = outflow(m_ladder, inner[2], m_air).heatWPerM;
-    const Vector k2 = inverse * (rates(m_ladder, inner, source20WPerM, innerLoss) - 2.0 * k1);
-    const Vector next = y + h * (1.5 * k1 + 0.5 * k2);
+    const Trial trial = tryStep(m_ladder, y, h, {source20WPerM, m_air});
     ++m_steps;
-    const double errorK = 0.5 * h * (k1 + k2).cwiseAbs().maxCoeff();
-    const double riseK = (next - y).cwiseAbs().maxCoeff();
-    const double worst = std::max(errorK / m_toleranceK, riseK / kLargestRiseK);
+    const double worst = std::max(trial.errorK / m_toleranceK, (trial.next - y).cwiseAbs().maxCoeff() / kLargestRiseK);
     const double factor = std::clamp(0.9 / std::sqrt(std::max(worst, 1e-8)), 0.2, 4.0);
     const bool accepted = worst <= 1.0 || h <= kSmallestStepS;
     // A step cut short by the interval's end says nothing against a longer one later.
-    if (!accepted || h >= m_stepS || factor < 1.0) {
-      m_stepS = std::clamp(h * factor, kSmallestStepS, kLargestStepS);
-    }
+    if (!accepted || h >= m_stepS || factor < 1.0) m_stepS = std::clamp(h * factor, kSmallestStepS, kLargestStepS);
     if (!accepted) continue;
-    if (next[0] >= limitC) {
-      const double part = (limitC - y[0]) / (next[0] - y[0]);
-      const Vector there = y + part * (next - y);
-      std::copy(there.data(), there.data() + 3, m_nodesC.begin());
-      return units::Duration::fromSi(doneS + part * h);
+    if (trial.next[0] >= stopC) {
+      // A straight line inside a step is off by less than the step's own error.
+      const double part = (stopC - y[0]) / (trial.next[0] - y[0]);
+      y += part * (trial.next - y);
+      std::copy(y.data(), y.data() + 3, m_nodesC.begin());
+      m_beyond = limitC > beyondC;
+      return m_beyond ? std::nullopt : std::optional(units::Duration::fromSi(doneS + part * h));
     }
-    y = next;
+    y = trial.next;
     doneS += h;
-    m_beyond = y[0] > beyondC;
   }
   std::copy(y.data(), y.data() + 3, m_nodesC.begin());
   return std::nullopt;

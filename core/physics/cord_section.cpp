@@ -95,7 +95,7 @@ CordLadder hank(const OneCord& cord, double turns) {
 double hankTurns(const CordSection& section) {
   if (section.laying == Laying::Reel) {
     const double layers = std::max(section.turns, 1.0);
-    return heatConstant("reel.turns_per_layer_squared") * layers * layers;
+    return layers * (layers + heatConstant("reel.width_over_depth"));
   }
   return std::max(section.turns, 1.0);
 }

@@ -3,7 +3,7 @@
 // so sections heat each on its own.
 // Layings: straight (free air) and floor, carpet: jacket to air with parts of its surface shaded; covered: a fixed
 // 6.5 K m/W (4.5 to 9) through a rug; coiled: a hank of N turns, of diameter D sqrt(N/0.75), as a uniformly heated
-// cylinder of 0.20 W/(m K) in two rings, T_centre - T_s = N q'/(4 pi k); reel of L layers: a hank of 2 L^2 turns.
+// cylinder of 0.20 W/(m K) in two rings, T_centre - T_s = N q'/(4 pi k); reel of L layers: a hank of L (L + 1/2) turns.
 // Corners: the favourable and adverse ends of convection, emissivity, resistivity, voids and copper taken together.
 #pragma once
 
