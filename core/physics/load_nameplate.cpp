@@ -50,7 +50,8 @@ std::optional<base::Error> absurdity(const Nameplate& plate) {
 
 // Displacement factor: the true power factor without what the harmonics take from it.
 double displacement(LoadModel model) {
-  return std::min(1.0, modelDefaults(model).powerFactor / modelDistortion(model).fundamentalShare());
+  const double cosine = modelDefaults(model).powerFactor / modelDistortion(model).fundamentalShare();
+  return cosine > 1.0 - 1e-6 ? 1.0 : cosine;  // the tables' digits end before 1 is reached
 }
 
 std::shared_ptr<const LoadLaw> makeExponentLaw(const Nameplate& plate, double runningA) {
@@ -66,7 +67,7 @@ std::shared_ptr<const LoadLaw> makeExponentLaw(const Nameplate& plate, double ru
   load.shape.exponentP = defaults.exponentP;
   load.shape.exponentQ = defaults.exponentQ;
   // Without reactive power the second exponent is that of the distortion power, which takes its place.
-  if (cosine == 1.0) load.distortionExponent = defaults.exponentQ;
+  load.distortionFollowsQ = cosine == 1.0;
   if (plate.model == LoadModel::Universal) load.speedRpm = plate.speedRpm;
   return makeStaticLaw(load);
 }

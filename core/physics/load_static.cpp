@@ -98,14 +98,18 @@ class StaticLaw final : public LoadLaw {
     if (share.total == 0.0) return;
     const double fundamentalA = std::abs(point.admittanceS) * voltageV;
     point.distortionA = share.total * fundamentalA;
-    if (m_load.distortionExponent) {
+    if (m_load.distortionFollowsQ) {
       // Outside the range the ratio to the fundamental is the one at its edge.
       const double edgeV = std::clamp(voltageV, m_lowV, m_highV);
-      const double edgeA = m_distortionAtBaseA * std::pow(edgeV / m_load.baseV, *m_load.distortionExponent - 1.0);
+      const double edgeA = m_distortionAtBaseA * nonactiveShape(edgeV / m_load.baseV) * m_load.baseV / edgeV;
       point.distortionA = edgeV == voltageV ? edgeA : edgeA * fundamentalA / edgeFundamentalA(edgeV);
     }
     point.thirdHarmonicA = point.distortionA * share.third / share.total;
     point.thirdHarmonicPhaseRad = share.thirdPhaseRad;
+  }
+
+  [[nodiscard]] double nonactiveShape(double v) const {
+    return m_load.shape.polynomial ? zipValue(m_load.shape.zipQ, v) : std::pow(v, m_load.shape.exponentQ);
   }
 
   [[nodiscard]] double edgeFundamentalA(double edgeV) const {
@@ -137,7 +141,7 @@ StaticLoad fromRow(const tables::Row& row) {
     load.distortion.total = nonactiveVar / load.activeW;
     load.distortion.third = load.distortion.total * plain.third / plain.total;
     load.distortion.thirdPhaseRad = plain.thirdPhaseRad;
-    load.distortionExponent = 2.0 * load.shape.zipQ[0] + load.shape.zipQ[1];
+    load.distortionFollowsQ = true;
   } else {
     load.reactiveVar = nonactiveVar;
   }

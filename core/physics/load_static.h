@@ -33,9 +33,9 @@ struct StaticLoad {
   double activeW = 0;      // P0, over 0
   double reactiveVar = 0;  // Q0, lagging positive
   PowerShape shape{};
-  Distortion distortion{};                     // as shares of the fundamental at v = 1
-  std::optional<double> distortionExponent{};  // inside the range distortion volt-amperes go as v^this; none: with I
-  std::optional<double> speedRpm{};            // at v = 1; goes with volts (fan loads of universal motors)
+  Distortion distortion{};           // as shares of the fundamental at v = 1
+  bool distortionFollowsQ = false;   // inside the range distortion volt-amperes take the shape of Q; else go with I
+  std::optional<double> speedRpm{};  // at v = 1; goes with volts (fan loads of universal motors)
 };
 
 [[nodiscard]] std::shared_ptr<const LoadLaw> makeStaticLaw(const StaticLoad& load);

@@ -11,7 +11,7 @@ namespace cordreach::physics {
 namespace {
 
 constexpr double kNearestToPullOut = 1e-10;  // of pull-out volts
-constexpr std::size_t kNodes = 513;
+constexpr std::size_t kNodes = 1025;
 constexpr double kLeastSlip = 1e-9;
 
 }  // namespace
