@@ -4,12 +4,15 @@
 
 #include "base/contract.h"
 #include "network/detail/results.h"
+#include "network/detail/workspace.h"
 
 namespace cordreach::network {
 
 CircuitAlone solveCircuit(const Circuit& circuit, std::span<const Phasor> busV, const SolveOptions& options) {
-  detail::FlatNetwork flat = detail::flattenCircuit(circuit, busV);
-  detail::Newton newton(flat, options);
+  detail::Workspace memory;
+  detail::FlatNetwork& flat = memory.flat();
+  detail::flattenCircuit(circuit, busV, flat);
+  detail::Newton newton(flat, options, memory.buffers());
   const EndReason end = newton.run();
   return {detail::circuitResult(flat, flat.circuits.front(), circuit, newton),
           detail::summarise(flat, std::span(&circuit, 1), newton, end)};
@@ -17,8 +20,10 @@ CircuitAlone solveCircuit(const Circuit& circuit, std::span<const Phasor> busV, 
 
 PanelAlone solvePanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV,
                       const SolveOptions& options) {
-  detail::FlatNetwork flat = detail::flattenPanel(network, panel, feedingV);
-  detail::Newton newton(flat, options);
+  detail::Workspace memory;
+  detail::FlatNetwork& flat = memory.flat();
+  detail::flattenPanel(network, panel, feedingV, flat);
+  detail::Newton newton(flat, options, memory.buffers());
   const EndReason end = newton.run();
   PanelAlone result;
   for (const detail::FlatPanel& place : flat.panels) {

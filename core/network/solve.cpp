@@ -3,12 +3,15 @@
 #include "network/solve.h"
 
 #include "network/detail/results.h"
+#include "network/detail/workspace.h"
 
 namespace cordreach::network {
 
 Solution solve(const Network& network, const SolveOptions& options) {
-  detail::FlatNetwork flat = detail::flatten(network);
-  detail::Newton newton(flat, options);
+  detail::Workspace memory;
+  detail::FlatNetwork& flat = memory.flat();
+  detail::flatten(network, flat);
+  detail::Newton newton(flat, options, memory.buffers());
   const EndReason end = newton.run();
   Solution solution;
   solution.panelV.reserve(flat.panels.size());

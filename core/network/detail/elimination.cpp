@@ -57,8 +57,6 @@ Impedance sum(Impedance x, Impedance y) { return {x.re + y.re, x.im + y.im}; }
 
 }  // namespace
 
-Elimination::Elimination(const FlatNetwork& network) : m_network(network), m_norton(network.nortonSize) {}
-
 void Elimination::foldSingleCircuit(const FlatCircuit& circuit, const std::vector<LoadState>& loads) {
   double* norton = m_norton.data() + circuit.nortonAt;
   const FlatNode* nodes = m_network.nodes.data() + circuit.firstNode;

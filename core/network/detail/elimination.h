@@ -23,7 +23,8 @@ struct LoadState {
 
 class Elimination {
  public:
-  explicit Elimination(const FlatNetwork& network);
+  // `norton` is its working memory, of the size the network says.
+  Elimination(const FlatNetwork& network, std::vector<double>& norton) : m_network(network), m_norton(norton) {}
 
   // Node and panel voltages that solve the network for these linear loads.
   void solve(const std::vector<LoadState>& loads, std::vector<double>& voltage);
@@ -43,7 +44,7 @@ class Elimination {
   void unfoldPanel(const FlatPanel& panel, std::vector<double>& voltage) const;
 
   const FlatNetwork& m_network;
-  std::vector<double> m_norton;
+  std::vector<double>& m_norton;
 };
 
 }  // namespace cordreach::network::detail

@@ -119,6 +119,15 @@ void addCircuit(FlatNetwork& flat, const Circuit& circuit, std::size_t original,
   flat.circuits.push_back(made);
 }
 
+void clear(FlatNetwork& flat) {
+  flat.panels.clear();
+  flat.circuits.clear();
+  flat.nodes.clear();
+  flat.loads.clear();
+  flat.voltageSize = 0;
+  flat.nortonSize = 0;
+}
+
 void reserve(FlatNetwork& flat, const Network& network) {
   std::size_t nodes = 0;
   std::size_t loads = 0;
@@ -138,8 +147,8 @@ std::size_t nortonSize(std::size_t poles) {
   return poles == 1 ? kNortonSize<1> : poles == 2 ? kNortonSize<2> : kNortonSize<3>;
 }
 
-FlatNetwork flatten(const Network& network) {
-  FlatNetwork flat;
+void flatten(const Network& network, FlatNetwork& flat) {
+  clear(flat);
   reserve(flat, network);
   for (std::size_t i = 0; i < network.panels.size(); ++i) {
     const Panel& panel = network.panels[i];
@@ -154,12 +163,11 @@ FlatNetwork flatten(const Network& network) {
     CORDREACH_EXPECTS(network.circuits[i].panel < flat.panels.size());
     addCircuit(flat, network.circuits[i], i, network.circuits[i].panel, network.circuits[i].phases);
   }
-  return flat;
 }
 
-FlatNetwork flattenPanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV) {
+void flattenPanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV, FlatNetwork& flat) {
   CORDREACH_EXPECTS(panel < network.panels.size());
-  FlatNetwork flat;
+  clear(flat);
   std::vector<std::optional<std::size_t>> place(network.panels.size());
   place[panel] = 0;
   addPanel(flat, network.panels[panel], sourced(panel, feedingV));
@@ -175,16 +183,14 @@ FlatNetwork flattenPanel(const Network& network, std::size_t panel, std::span<co
     CORDREACH_EXPECTS(at < place.size());
     if (place[at]) addCircuit(flat, network.circuits[i], i, *place[at], network.circuits[i].phases);
   }
-  return flat;
 }
 
-FlatNetwork flattenCircuit(const Circuit& circuit, std::span<const Phasor> busV) {
+void flattenCircuit(const Circuit& circuit, std::span<const Phasor> busV, FlatNetwork& flat) {
   CORDREACH_EXPECTS(busV.size() == circuit.phases.size());
-  FlatNetwork flat;
+  clear(flat);
   addPanel(flat, Panel{}, sourced(0, busV));
   constexpr std::array<std::size_t, kMostPoles> ownOrder{0, 1, 2};
   addCircuit(flat, circuit, 0, 0, std::span(ownOrder).first(busV.size()));
-  return flat;
 }
 
 }  // namespace cordreach::network::detail

@@ -80,13 +80,13 @@ struct FlatNetwork {
 [[nodiscard]] std::size_t nortonSize(std::size_t poles);
 
 // The whole network. A network that breaks its own rules (an index out of range, a parent not before its child) is a
-// contract failure: it was put together by our own code.
-[[nodiscard]] FlatNetwork flatten(const Network& network);
+// contract failure: it was put together by our own code. What `flat` held before is overwritten.
+void flatten(const Network& network, FlatNetwork& flat);
 
 // A panel, what it feeds, and their circuits, from a held voltage in front of its feeder.
-[[nodiscard]] FlatNetwork flattenPanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV);
+void flattenPanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV, FlatNetwork& flat);
 
 // One circuit at a held bus. `busV`: one voltage a pole.
-[[nodiscard]] FlatNetwork flattenCircuit(const Circuit& circuit, std::span<const Phasor> busV);
+void flattenCircuit(const Circuit& circuit, std::span<const Phasor> busV, FlatNetwork& flat);
 
 }  // namespace cordreach::network::detail

@@ -21,21 +21,21 @@ constexpr double kSameAdmittance = 1e-9;   // relative
 
 }  // namespace
 
-Newton::Newton(FlatNetwork& network, const SolveOptions& options)
-    : m_network(network),
-      m_options(options),
-      m_elimination(network),
-      m_voltage(network.voltageSize),
-      m_next(network.voltageSize),
-      m_loads(network.loads.size()),
-      m_trialLoads(network.loads.size()),
-      m_points(network.loads.size()),
-      m_circuitMismatch(network.circuits.size()),
-      m_trialCircuitMismatch(network.circuits.size()),
-      m_fullStepMismatch(network.circuits.size()) {}
+Newton::Newton(FlatNetwork& network, const SolveOptions& options, Buffers& buffers)
+    : m_network(network), m_options(options), m_elimination(network, buffers.norton), m_buffers(buffers) {
+  m_buffers.voltage.resize(network.voltageSize);
+  m_buffers.next.resize(network.voltageSize);
+  m_buffers.norton.resize(network.nortonSize);
+  m_buffers.loads.assign(network.loads.size(), {});
+  m_buffers.trialLoads.resize(network.loads.size());
+  m_buffers.points.resize(network.loads.size());
+  m_buffers.circuitMismatch.resize(network.circuits.size());
+  m_buffers.trialCircuitMismatch.resize(network.circuits.size());
+  m_buffers.fullStepMismatch.assign(network.circuits.size(), 0.0);
+}
 
 EndReason Newton::run() {
-  m_elimination.noLoad(m_next);
+  m_elimination.noLoad(m_buffers.next);
   evaluate(1.0);
   accept(1.0);
   m_firstMismatch = m_current.mismatch;
@@ -60,7 +60,7 @@ EndReason Newton::pass() {
       restart();
     }
     ++m_steps;
-    m_elimination.solve(m_loads, m_next);
+    m_elimination.solve(m_buffers.loads, m_buffers.next);
     m_lastChangeV = largestChangeV();
     if (m_lastChangeV <= m_options.toleranceV || atRoundingFloor(m_current)) {
       evaluate(1.0);
@@ -74,7 +74,7 @@ EndReason Newton::pass() {
   }
 }
 
-// One step along m_next; where it sticks, something is held and the step is not taken.
+// One step along m_buffers.next; where it sticks, something is held and the step is not taken.
 bool Newton::advance() {
   const double before = m_current.mismatch;
   if (lineSearch() && m_poorSteps < kMostPoorSteps) {
@@ -94,7 +94,7 @@ bool Newton::advance() {
 bool Newton::lineSearch() {
   for (double fraction = 1.0; fraction >= kSmallestStep; fraction *= 0.5) {
     evaluate(fraction);
-    if (fraction == 1.0) m_fullStepMismatch = m_trialCircuitMismatch;
+    if (fraction == 1.0) m_buffers.fullStepMismatch = m_buffers.trialCircuitMismatch;
     const bool lower = m_trial.mismatch <= (1.0 - kEnoughDescent * fraction) * m_current.mismatch;
     if (lower || atRoundingFloor(m_trial)) {
       accept(fraction);
@@ -125,15 +125,15 @@ double Newton::evaluateLoads(std::size_t first, std::size_t end, double stepFrac
   double mismatch = 0;
   for (std::size_t k = first; k < end; ++k) {
     const FlatLoad& load = m_network.loads[k];
-    const LoadState& from = m_loads[k];
-    LoadState& to = m_trialLoads[k];
+    const LoadState& from = m_buffers.loads[k];
+    LoadState& to = m_buffers.trialLoads[k];
     to = from;
     if (stepFraction > 0) {
-      double re = m_next[load.pole];
-      double im = m_next[load.pole + 1];
+      double re = m_buffers.next[load.pole];
+      double im = m_buffers.next[load.pole + 1];
       if (load.toPoleIndex != kNeutral) {
-        re -= m_next[load.toPole];
-        im -= m_next[load.toPole + 1];
+        re -= m_buffers.next[load.toPole];
+        im -= m_buffers.next[load.toPole + 1];
       }
       const double linearRe = from.sRe + from.d.a * re + from.d.b * im;
       const double linearIm = from.sIm + from.d.c * re + from.d.d * im;
@@ -143,11 +143,11 @@ double Newton::evaluateLoads(std::size_t first, std::size_t end, double stepFrac
       to.netIm += stepFraction * (linearIm - from.netIm);
     }
     const double size = std::sqrt(to.uRe * to.uRe + to.uIm * to.uIm);
-    m_points[k] = pointOf(load, size);
-    const double yRe = m_points[k].admittanceS.real();
-    const double yIm = m_points[k].admittanceS.imag();
-    double slopeRe = m_points[k].admittanceSlopeSPerV.real();
-    double slopeIm = m_points[k].admittanceSlopeSPerV.imag();
+    m_buffers.points[k] = pointOf(load, size);
+    const double yRe = m_buffers.points[k].admittanceS.real();
+    const double yIm = m_buffers.points[k].admittanceS.imag();
+    double slopeRe = m_buffers.points[k].admittanceSlopeSPerV.real();
+    double slopeIm = m_buffers.points[k].admittanceSlopeSPerV.imag();
     if (!(std::abs(slopeRe) < kSteepestSlope && std::abs(slopeIm) < kSteepestSlope)) slopeRe = slopeIm = 0;
     const double bendRe = to.uRe * slopeRe - to.uIm * slopeIm;
     const double bendIm = to.uRe * slopeIm + to.uIm * slopeRe;
@@ -170,34 +170,35 @@ void Newton::evaluate(double stepFraction) {
   m_trial = {};
   for (std::size_t c = 0; c < m_network.circuits.size(); ++c) {
     const FlatCircuit& circuit = m_network.circuits[c];
-    m_trialCircuitMismatch[c] = evaluateLoads(circuit.firstLoad, circuit.endLoad, stepFraction);
-    m_trial.mismatch += m_trialCircuitMismatch[c];
+    m_buffers.trialCircuitMismatch[c] = evaluateLoads(circuit.firstLoad, circuit.endLoad, stepFraction);
+    m_trial.mismatch += m_buffers.trialCircuitMismatch[c];
   }
 }
 
 void Newton::accept(double stepFraction) {
-  m_loads.swap(m_trialLoads);
-  m_circuitMismatch.swap(m_trialCircuitMismatch);
+  m_buffers.loads.swap(m_buffers.trialLoads);
+  m_buffers.circuitMismatch.swap(m_buffers.trialCircuitMismatch);
   m_current = m_trial;
   if (stepFraction == 1.0) {
-    m_voltage.swap(m_next);
+    m_buffers.voltage.swap(m_buffers.next);
   } else if (stepFraction > 0) {
-    for (std::size_t i = 0; i < m_voltage.size(); ++i) m_voltage[i] += stepFraction * (m_next[i] - m_voltage[i]);
+    for (std::size_t i = 0; i < m_buffers.voltage.size(); ++i)
+      m_buffers.voltage[i] += stepFraction * (m_buffers.next[i] - m_buffers.voltage[i]);
   }
 }
 
 double Newton::largestChangeV() const {
   double largest = 0;
-  for (std::size_t i = 0; i < m_voltage.size(); i += 2) {
-    const double re = m_next[i] - m_voltage[i];
-    const double im = m_next[i + 1] - m_voltage[i + 1];
+  for (std::size_t i = 0; i < m_buffers.voltage.size(); i += 2) {
+    const double re = m_buffers.next[i] - m_buffers.voltage[i];
+    const double im = m_buffers.next[i + 1] - m_buffers.voltage[i + 1];
     largest = std::max(largest, re * re + im * im);
   }
   return std::sqrt(largest);
 }
 
 bool Newton::holdWhatFolds() {
-  const FoldSearch search(m_network, m_loads, m_circuitMismatch, m_fullStepMismatch);
+  const FoldSearch search(m_network, m_buffers.loads, m_buffers.circuitMismatch, m_buffers.fullStepMismatch);
   const std::vector<std::size_t> folding = search.folding();
   for (const std::size_t load : folding) m_network.loads[load].mode = LoadMode::Held;
   return !folding.empty();
@@ -210,8 +211,8 @@ bool Newton::releaseWhatRuns() {
   for (std::size_t k = 0; k < m_network.loads.size(); ++k) {
     FlatLoad& load = m_network.loads[k];
     if (load.mode != LoadMode::Held || load.releases >= kMostReleases) continue;
-    const double voltageV = std::hypot(m_loads[k].uRe, m_loads[k].uIm);
-    const std::complex<double> held = m_points[k].admittanceS;
+    const double voltageV = std::hypot(m_buffers.loads[k].uRe, m_buffers.loads[k].uIm);
+    const std::complex<double> held = m_buffers.points[k].admittanceS;
     const bool agrees = load.pullOutV > 0
                             ? voltageV < load.pullOutV
                             : std::abs(load.law->at(voltageV).admittanceS - held) <= kSameAdmittance * std::abs(held);
@@ -228,7 +229,7 @@ bool Newton::markStalled() {
   for (std::size_t k = 0; k < m_network.loads.size(); ++k) {
     FlatLoad& load = m_network.loads[k];
     if (load.mode == LoadMode::Stalled || load.pullOutV <= 0) continue;
-    if (load.mode == LoadMode::Running && m_points[k].hasRunningPoint) continue;
+    if (load.mode == LoadMode::Running && m_buffers.points[k].hasRunningPoint) continue;
     load.mode = LoadMode::Stalled;
     marked = true;
   }

@@ -12,16 +12,29 @@
 
 namespace cordreach::network::detail {
 
+// What a run needs, kept from one to the next: fresh memory costs more than the arithmetic done in it.
+struct Buffers {
+  std::vector<double> voltage;
+  std::vector<double> next;
+  std::vector<double> norton;
+  std::vector<LoadState> loads;
+  std::vector<LoadState> trialLoads;
+  std::vector<physics::LoadPoint> points;
+  std::vector<double> circuitMismatch;
+  std::vector<double> trialCircuitMismatch;
+  std::vector<double> fullStepMismatch;
+};
+
 class Newton {
  public:
   // Marks are kept in the network's loads.
-  Newton(FlatNetwork& network, const SolveOptions& options);
+  Newton(FlatNetwork& network, const SolveOptions& options, Buffers& buffers);
 
   EndReason run();
 
-  [[nodiscard]] const std::vector<double>& voltage() const { return m_voltage; }
-  [[nodiscard]] const std::vector<physics::LoadPoint>& points() const { return m_points; }
-  [[nodiscard]] const std::vector<LoadState>& loads() const { return m_loads; }
+  [[nodiscard]] const std::vector<double>& voltage() const { return m_buffers.voltage; }
+  [[nodiscard]] const std::vector<physics::LoadPoint>& points() const { return m_buffers.points; }
+  [[nodiscard]] const std::vector<LoadState>& loads() const { return m_buffers.loads; }
   [[nodiscard]] std::size_t passes() const { return m_passes; }
   [[nodiscard]] std::size_t steps() const { return m_steps; }
   [[nodiscard]] double lastChangeV() const { return m_lastChangeV; }
@@ -50,14 +63,7 @@ class Newton {
   FlatNetwork& m_network;
   const SolveOptions& m_options;
   Elimination m_elimination;
-  std::vector<double> m_voltage;
-  std::vector<double> m_next;
-  std::vector<LoadState> m_loads;
-  std::vector<LoadState> m_trialLoads;
-  std::vector<physics::LoadPoint> m_points;
-  std::vector<double> m_circuitMismatch;
-  std::vector<double> m_trialCircuitMismatch;
-  std::vector<double> m_fullStepMismatch;
+  Buffers& m_buffers;
   Trial m_current;
   Trial m_trial;
   double m_firstMismatch = 0;

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Memory out of and back into the thread's keeping.
+#include "network/detail/workspace.h"
+
+#include <utility>
+
+namespace cordreach::network::detail {
+namespace {
+
+constexpr std::size_t kMostNodesKept = 40'000;  // some 16 MB
+
+Memory& kept() {
+  thread_local Memory memory;
+  return memory;
+}
+
+}  // namespace
+
+Workspace::Workspace() : m_memory(std::exchange(kept(), {})) {}
+
+Workspace::~Workspace() {
+  if (m_memory.flat.nodes.capacity() <= kMostNodesKept) kept() = std::move(m_memory);
+}
+
+}  // namespace cordreach::network::detail
