@@ -90,35 +90,33 @@ base::Result<InductionFit> fitPlate(const Nameplate& plate) {
   return fitInduction(fitted);
 }
 
-// Total rms at plate volts, or nothing when the motor can't carry that torque there.
-std::optional<double> ampsAtPlate(InductionLoad load, double torqueFactor) {
-  load.torqueFactor = torqueFactor;
-  const auto law = makeInductionLaw(load);
-  const LoadPoint point = law->at(load.plateV);
-  if (!point.hasRunningPoint) return std::nullopt;
-  return std::hypot(std::abs(point.admittanceS) * load.plateV, point.distortionA);
+// The slip at which the circuit draws that fundamental at plate volts; amps rise with slip up to standstill.
+double slipForAmps(const InductionLoad& load, double fundamentalA) {
+  const AdmittanceOfRotor admittance = admittanceOfRotor(load.fit.circuit);
+  double low = 1e-9;
+  double high = 1.0;
+  for (int i = 0; i < 60; ++i) {
+    const double slip = 0.5 * (low + high);
+    const double amps = std::abs(admittance.at(load.fit.circuit.r2Ohm / slip)) * load.plateV;
+    (amps < fundamentalA ? low : high) = slip;
+  }
+  return low;
 }
 
-// The torque at which the motor draws `runningA` at plate volts; amps rise with torque.
-std::optional<double> torqueForAmps(const InductionLoad& load, double runningA) {
-  const auto idleA = ampsAtPlate(load, 0.0);
-  if (!idleA || runningA < *idleA) return std::nullopt;
-  double low = 0.0;
-  double high = 4.0;  // beyond any breakdown ratio that is fitted
-  double reachedA = *idleA;
-  for (int i = 0; i < 60; ++i) {
-    const double middle = 0.5 * (low + high);
-    const auto amps = ampsAtPlate(load, middle);
-    if (amps && *amps <= runningA) {
-      low = middle;
-      reachedA = *amps;
-    } else {
-      high = middle;
-    }
-  }
-  // At pull-out the amps end below what was asked for.
-  if (std::abs(reachedA - runningA) > 1e-6 * runningA) return std::nullopt;
-  return low;
+// The torque, of the plate's, at which the motor runs with `runningA` at plate volts; nothing when it can't: less than
+// it draws idling, or more than at pull-out.
+std::optional<double> torqueForAmps(InductionLoad load, double runningA) {
+  const double fundamentalA = runningA * load.distortion.fundamentalShare();
+  const double slip = slipForAmps(load, fundamentalA);
+  const double airGapW =
+      rotorView(load.fit.circuit).airGapWPerV2(load.fit.circuit.r2Ohm / slip) * load.plateV * load.plateV;
+  const double speed = load.shaft == ShaftLoad::Fan ? (1.0 - slip) / (1.0 - load.fullLoadSlip) : 1.0;
+  load.torqueFactor = (airGapW - load.fit.lossAirGapW) / (load.fit.loadAirGapW * speed * speed);
+  if (!(load.torqueFactor >= 0.0 && load.torqueFactor < 10.0)) return std::nullopt;
+  const LoadPoint point = makeInductionLaw(load)->at(load.plateV);
+  const bool runsThere =
+      point.hasRunningPoint && std::abs(std::abs(point.admittanceS) * load.plateV / fundamentalA - 1.0) < 1e-6;
+  return runsThere ? std::optional(load.torqueFactor) : std::nullopt;
 }
 
 LawResult makeInduction(const Nameplate& plate) {
