@@ -4,11 +4,15 @@
 
 #include <array>
 
+#include "console/verb_trip.h"
+
 namespace cordreach::console {
 
 namespace {
 
-constexpr std::array<Verb, 0> kVerbs{};
+constexpr std::array kVerbs{
+    Verb{"trip", "When a breaker trips at a current", declareTrip},
+};
 
 }  // namespace
 

@@ -12,16 +12,19 @@ class App;
 
 namespace cordreach::console {
 
-// Does the work, writes to standard output and answers the exit code: 0 sound, 1 CAUTION or above, 2 bad input.
-using Work = std::function<int()>;
+struct Console;
+
+// Does the work and answers the exit code: 0 sound, 1 CAUTION or above, 2 bad input.
+using Work = std::function<int(const Console&)>;
 
 struct Verb {
   const char* name;
   const char* summary;
-  // Declares the verb's options; the Work owns the values that they are read into.
-  Work (*declare)(CLI::App& command);
+  // Declares the verb's options; the Work owns the values that they are read into. A verb of several words sets `work`
+  // from its subcommands and answers an empty Work.
+  Work (*declare)(CLI::App& command, Work& work);
 };
 
-std::span<const Verb> verbs();
+[[nodiscard]] std::span<const Verb> verbs();
 
 }  // namespace cordreach::console
