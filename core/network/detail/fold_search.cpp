@@ -8,10 +8,11 @@
 namespace cordreach::network::detail {
 namespace {
 
-constexpr double kSticks = 0.25;       // of its squared mismatch left after a full step
-constexpr double kWorthwhile = 1e-6;   // of the whole squared mismatch
-constexpr double kNearFold = 0.5;      // strength; 1 is a fold by this load alone
-constexpr double kEqual = 1.0 - 1e-6;  // loads this close count as the same
+constexpr double kSticks = 0.25;         // of its squared mismatch left after a full step
+constexpr double kAmongTheWorst = 1e-2;  // of the largest squared mismatch of a circuit
+constexpr double kWorthwhile = 1e-6;     // of the whole squared mismatch
+constexpr double kNearFold = 0.5;        // strength; 1 is a fold by this load alone
+constexpr double kEqual = 1.0 - 1e-6;    // loads this close count as the same
 
 double size(Impedance z) { return std::hypot(z.re, z.im); }
 
@@ -53,28 +54,42 @@ double FoldSearch::strength(std::size_t load, double frontOhm) const {
   return std::isfinite(strength) ? strength : 0;
 }
 
-void FoldSearch::addStrongest(std::size_t first, std::size_t end, double atLeast,
-                              std::vector<std::size_t>& found) const {
-  if (first == end) return;
-  const auto begin = m_strength.begin();
-  const double strongest =
-      *std::max_element(begin + static_cast<std::ptrdiff_t>(first), begin + static_cast<std::ptrdiff_t>(end));
-  if (strongest <= atLeast) return;
-  for (std::size_t k = first; k < end; ++k) {
-    if (m_strength[k] >= kEqual * strongest) found.push_back(k);
+double FoldSearch::strongest(const FlatCircuit& circuit) const {
+  double strongest = 0;
+  for (std::size_t k = circuit.firstLoad; k < circuit.endLoad; ++k) strongest = std::max(strongest, m_strength[k]);
+  return strongest;
+}
+
+// The strongest, if above `atLeast`, and every motor that is below its pull-out already and so may jump at its kink.
+void FoldSearch::add(const FlatCircuit& circuit, double atLeast, std::vector<std::size_t>& found) const {
+  for (std::size_t k = circuit.firstLoad; k < circuit.endLoad; ++k) {
+    const FlatLoad& load = m_network.loads[k];
+    if (load.mode != LoadMode::Running) continue;
+    const bool below = std::hypot(m_loads[k].uRe, m_loads[k].uIm) <= load.pullOutV;
+    if (below || (m_strength[k] > 0 && m_strength[k] >= kEqual * atLeast)) found.push_back(k);
   }
 }
 
 std::vector<std::size_t> FoldSearch::folding() const {
   std::vector<std::size_t> found;
   double whole = 0;
-  for (const double mismatch : m_mismatch) whole += mismatch;
-  for (std::size_t c = 0; c < m_network.circuits.size(); ++c) {
-    const bool goesDown = m_afterFullStep[c] <= kSticks * m_mismatch[c] || m_mismatch[c] <= kWorthwhile * whole;
-    const FlatCircuit& circuit = m_network.circuits[c];
-    if (!goesDown) addStrongest(circuit.firstLoad, circuit.endLoad, kNearFold, found);
+  double largest = 0;
+  for (const double mismatch : m_mismatch) {
+    whole += mismatch;
+    largest = std::max(largest, mismatch);
   }
-  if (found.empty()) addStrongest(0, m_strength.size(), 0.0, found);
+  double strongestOfWorst = 0;
+  for (std::size_t c = 0; c < m_network.circuits.size(); ++c) {
+    const FlatCircuit& circuit = m_network.circuits[c];
+    const double own = strongest(circuit);
+    if (m_mismatch[c] >= kAmongTheWorst * largest) strongestOfWorst = std::max(strongestOfWorst, own);
+    const bool goesDown = m_afterFullStep[c] <= kSticks * m_mismatch[c] || m_mismatch[c] <= kWorthwhile * whole;
+    if (!goesDown) add(circuit, std::max(own, kNearFold), found);
+  }
+  if (!found.empty()) return found;
+  for (std::size_t c = 0; c < m_network.circuits.size(); ++c) {
+    if (m_mismatch[c] >= kAmongTheWorst * largest) add(m_network.circuits[c], strongestOfWorst, found);
+  }
   return found;
 }
 

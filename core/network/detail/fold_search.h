@@ -17,13 +17,15 @@ class FoldSearch {
   FoldSearch(const FlatNetwork& network, const std::vector<LoadState>& loads, const std::vector<double>& mismatch,
              const std::vector<double>& afterFullStep);
 
-  // In every circuit that sticks, its strongest; none such: the strongest of the whole network. Equal ones together,
+  // In every circuit that sticks, its strongest and what is below its pull-out; none such: the strongest
+  // of the circuits that are furthest off. Equal ones together,
   // so that the answer does not depend on their order. Empty: nothing here can make a fold.
   [[nodiscard]] std::vector<std::size_t> folding() const;
 
  private:
   [[nodiscard]] double strength(std::size_t load, double frontOhm) const;
-  void addStrongest(std::size_t first, std::size_t end, double atLeast, std::vector<std::size_t>& found) const;
+  [[nodiscard]] double strongest(const FlatCircuit& circuit) const;
+  void add(const FlatCircuit& circuit, double atLeast, std::vector<std::size_t>& found) const;
 
   const FlatNetwork& m_network;
   const std::vector<LoadState>& m_loads;

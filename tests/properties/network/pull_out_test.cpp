@@ -33,7 +33,10 @@ network::Network hundredMotors(std::uint64_t seed, double busOhm) {
 }
 
 void expectSound(const network::Network& building, const network::Solution& solution, std::uint64_t seed) {
-  ASSERT_EQ(solution.summary.end, EndReason::Converged) << "seed " << seed;
+  ASSERT_EQ(solution.summary.end, EndReason::Converged)
+      << "seed " << seed << ", steps " << solution.summary.steps << ", passes " << solution.summary.passes
+      << ", stalled " << solution.summary.stalled.size() << ", residual " << solution.summary.residualA << " at "
+      << solution.summary.worstPart << " change " << solution.summary.lastChangeV;
   ASSERT_LT(solution.summary.residualA, 1e-6) << "seed " << seed;
   for (std::size_t c = 0; c < building.circuits.size(); ++c) {
     for (const auto& load : solution.circuits[c].loads) {
