@@ -20,6 +20,10 @@ target_compile_options(core_options INTERFACE -Wall -Wextra -Wpedantic -Wconvers
 if(CORDREACH_WARNINGS_FATAL)
   target_compile_options(core_options INTERFACE -Werror)
 endif()
+# Instrumented code hides initialisations from g++, which then warns of the standard library's own.
+if((CORDREACH_SANITIZE OR CORDREACH_SANITIZE_THREAD) AND CMAKE_CXX_COMPILER_ID STREQUAL "GNU")
+  target_compile_options(core_options INTERFACE -Wno-maybe-uninitialized)
+endif()
 if(CORDREACH_SANITIZE)
   target_compile_options(core_options INTERFACE -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer)
   target_link_options(core_options INTERFACE -fsanitize=address,undefined)
