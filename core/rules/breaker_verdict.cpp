@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/breaker_verdict.h"
+
+#include <algorithm>
+
+namespace cordreach::rules {
+
+namespace {
+
+void aboutBreaker(FindingBuilder& finding, const study::BreakerAnswer& breaker) {
+  if (breaker.rating) finding.with(amperes("rating_a", *breaker.rating));
+  finding.with(amperes("current_a", breaker.current)).with(amperes("carrying_a", breaker.carrying));
+  finding.with(seconds("run_s", breaker.run));
+  if (breaker.trip->earliest) finding.with(seconds("earliest_s", *breaker.trip->earliest));
+  if (breaker.trip->likely) finding.with(seconds("likely_s", *breaker.trip->likely));
+  if (breaker.trip->latest) finding.with(seconds("latest_s", *breaker.trip->latest));
+}
+
+// Who else is on the circuit: its largest load that is no machine of the plan.
+void nameOtherLoad(FindingBuilder& finding, const study::CircuitAnswer& answer, const Case& in) {
+  for (const study::Share& share : answer.shares) {
+    if (!share.load) continue;
+    finding.subject(SubjectKind::FixedLoad, share.load->text());
+    finding.with(text("other_load", in.site().at<site::FixedLoad>(*share.load).name));
+    return;
+  }
+}
+
+struct Worst {
+  BreakerVerdict verdict;
+  const study::BreakerAnswer* breaker;
+  const HookupCase* hookup;  // whose moment it is; none: the circuit's own
+};
+
+// A circuit is answered at its largest current; a hookup's own moment can be the one that trips.
+Worst worstOn(const study::CircuitAnswer& answer, const std::vector<const HookupCase*>& hookups) {
+  Worst worst{verdictOn(answer.breaker), &answer.breaker, nullptr};
+  for (const HookupCase* hookup : hookups) {
+    const BreakerVerdict verdict = verdictOn(hookup->answer->breaker);
+    if (verdict > worst.verdict) worst = {verdict, &hookup->answer->breaker, hookup};
+  }
+  return worst;
+}
+
+Finding onCircuit(const study::CircuitAnswer& answer, const Worst& worst, const Case& in, const Rule& rule) {
+  FindingBuilder finding(rule);
+  finding.about(in.site().at<site::Circuit>(answer.id), in);
+  if (worst.hookup == nullptr) finding.at(answer.moment);
+  for (const HookupCase* hookup : in.on(answer.id)) {
+    if (verdictOn(hookup->answer->breaker) == worst.verdict) finding.about(*hookup, in);
+  }
+  aboutBreaker(finding, *worst.breaker);
+  nameOtherLoad(finding, answer, in);
+  whyShares(finding, answer.shares, in);
+  finding.why("breaker.rated", {amperes("rating_a", worst.breaker->rating.value_or(units::Current{}))});
+  return finding.done();
+}
+
+}  // namespace
+
+BreakerVerdict verdictOn(const study::BreakerAnswer& breaker) {
+  if (!breaker.trip) return BreakerVerdict::Holds;
+  const auto within = [&](const std::optional<units::Duration>& time) { return time && *time <= breaker.run; };
+  if (within(breaker.trip->likely)) return BreakerVerdict::Trips;
+  return within(breaker.trip->earliest) ? BreakerVerdict::TripsEarly : BreakerVerdict::Holds;
+}
+
+Findings breakersThat(BreakerVerdict verdict, const Case& in, const Rule& rule) {
+  Findings found;
+  for (const study::CircuitAnswer& answer : in.answer().circuits) {
+    const Worst worst = worstOn(answer, in.on(answer.id));
+    if (worst.verdict == verdict) found.push_back(onCircuit(answer, worst, in, rule));
+  }
+  for (const HookupCase& hookup : in.hookups()) {
+    if (hookup.circuit != nullptr || verdictOn(hookup.answer->breaker) != verdict) continue;
+    FindingBuilder finding(rule);
+    finding.about(hookup, in);
+    aboutBreaker(finding, hookup.answer->breaker);
+    finding.why("share.machine",
+                {text("machine", hookup.machine->name), amperes("current_a", hookup.answer->current.likely)});
+    found.push_back(finding.why("unknown.breaker").done());
+  }
+  return found;
+}
+
+}  // namespace cordreach::rules

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rules/case.h"
+
+#include <algorithm>
+#include <set>
+
+namespace cordreach::rules {
+
+namespace {
+
+const site::Inlet* inletOf(const site::Machine& machine, const std::string& name) {
+  const auto at = std::find_if(machine.inlets.begin(), machine.inlets.end(),
+                               [&](const site::Inlet& inlet) { return inlet.name == name; });
+  return at == machine.inlets.end() ? nullptr : &*at;
+}
+
+Link linkOf(const site::Hookup& hookup, const site::Site& site) {
+  const site::Machine& machine = site.at<site::Machine>(hookup.machine);
+  return {nullptr, nullptr, &hookup, &machine, inletOf(machine, hookup.inlet), &hookup.socket};
+}
+
+const site::ExtensionUse* useAt(const site::CordId& cord, const std::optional<site::Hours>& hours,
+                                const site::Site& site) {
+  for (const site::ExtensionUse& use : site.all<site::ExtensionUse>()) {
+    if (use.cord == cord && together(use.hours, hours)) return &use;
+  }
+  return nullptr;
+}
+
+const site::Hookup* hookupAt(const site::MachineId& machine, const std::optional<site::Hours>& hours,
+                             const site::Site& site) {
+  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
+    if (hookup.machine == machine && together(hookup.hours, hours)) return &hookup;
+  }
+  return nullptr;
+}
+
+// The link whose socket this is; nothing for an outlet's, and for a cord or machine that is itself not plugged in.
+std::optional<Link> linkBefore(const site::Socket& socket, const std::optional<site::Hours>& hours,
+                               const site::Site& site) {
+  if (const auto* cord = std::get_if<site::CordSocket>(&socket)) {
+    const site::ExtensionUse* use = useAt(cord->cord, hours, site);
+    if (use == nullptr) return {};
+    return Link{use, &site.at<site::Cord>(use->cord), nullptr, nullptr, nullptr, &use->socket};
+  }
+  if (const auto* machine = std::get_if<site::MachineSocket>(&socket)) {
+    const site::Hookup* hookup = hookupAt(machine->machine, hours, site);
+    if (hookup == nullptr) return {};
+    return linkOf(*hookup, site);
+  }
+  return {};
+}
+
+const site::Contact* contactOf(const site::Outlet& outlet, const std::string& name) {
+  const auto at = std::find_if(outlet.contacts.begin(), outlet.contacts.end(),
+                               [&](const site::Contact& contact) { return contact.name == name; });
+  return at == outlet.contacts.end() ? nullptr : &*at;
+}
+
+double hotness(const study::CordAnswer& answer) { return answer.conductor ? answer.conductor->likely.celsius() : 1e9; }
+
+}  // namespace
+
+bool together(const std::optional<site::Hours>& a, const std::optional<site::Hours>& b) {
+  return !a || !b || a->overlaps(*b);
+}
+
+std::string circuitLabel(const site::Circuit& circuit, const site::Site& site) {
+  return site.at<site::Panel>(circuit.panel).name + "-" + circuit.number;
+}
+
+std::vector<Link> chainOf(const site::Hookup& hookup, const site::Site& site) {
+  std::vector<Link> chain{linkOf(hookup, site)};
+  // A checked site has no loops; the bound keeps an unchecked one from hanging.
+  const std::size_t most = site.all<site::Hookup>().size() + site.all<site::ExtensionUse>().size();
+  while (chain.size() <= most) {
+    const auto before = linkBefore(*chain.back().socket, hookup.hours, site);
+    if (!before) break;
+    chain.push_back(*before);
+  }
+  std::reverse(chain.begin(), chain.end());
+  return chain;
+}
+
+Case::Case(const site::Site& site, const study::Answer& answer) : m_site(site), m_answer(answer) {
+  for (const study::HookupAnswer& given : answer.hookups) {
+    const site::Hookup* hookup = site.find<site::Hookup>(given.id);
+    if (hookup == nullptr || hookup->off) continue;
+    HookupCase one;
+    one.hookup = hookup;
+    one.chain = chainOf(*hookup, site);
+    one.machine = one.chain.back().machine;
+    one.inlet = one.chain.back().inlet;
+    one.answer = &given;
+    if (one.inlet == nullptr) continue;
+    if (const auto* socket = std::get_if<site::OutletSocket>(one.chain.front().socket)) {
+      one.outlet = site.find<site::Outlet>(socket->outlet);
+      if (one.outlet != nullptr) one.contact = contactOf(*one.outlet, socket->contact);
+      if (one.contact != nullptr && one.contact->assignment) {
+        one.circuit = site.find<site::Circuit>(one.contact->assignment->circuit);
+      }
+    }
+    m_hookups.push_back(std::move(one));
+  }
+  gatherCords();
+}
+
+// The answers of a chain run from the outlet on and end with the machine's own cord, as the chain does.
+void Case::gatherCords() {
+  for (const HookupCase& one : m_hookups) {
+    const std::size_t count = std::min(one.chain.size(), one.answer->cords.size());
+    for (std::size_t back = 1; back <= count; ++back) {
+      const Link& link = one.chain[one.chain.size() - back];
+      const study::CordAnswer& given = one.answer->cords[one.answer->cords.size() - back];
+      const auto known = std::find_if(m_cords.begin(), m_cords.end(), [&](const CordCase& cord) {
+        return cord.link.use == link.use && cord.link.hookup == link.hookup;
+      });
+      if (known == m_cords.end()) {
+        m_cords.push_back({link, &given, &one, {&one}});
+        continue;
+      }
+      known->users.push_back(&one);
+      if (hotness(given) > hotness(*known->answer)) {
+        known->answer = &given;
+        known->at = &one;
+      }
+    }
+  }
+}
+
+std::vector<const HookupCase*> Case::on(const site::CircuitId& circuit) const {
+  std::vector<const HookupCase*> found;
+  for (const HookupCase& one : m_hookups) {
+    if (one.circuit != nullptr && one.circuit->id == circuit) found.push_back(&one);
+  }
+  return found;
+}
+
+std::size_t Case::receptaclesOn(const site::CircuitId& circuit) const {
+  std::size_t count = 0;
+  for (const site::Outlet& outlet : m_site.all<site::Outlet>()) {
+    for (const site::Contact& contact : outlet.contacts) {
+      if (contact.assignment && contact.assignment->circuit == circuit) ++count;
+    }
+  }
+  return count;
+}
+
+std::vector<const site::Outlet*> Case::answeredOutlets() const {
+  std::set<site::CircuitId> answered;
+  for (const study::CircuitAnswer& circuit : m_answer.circuits) answered.insert(circuit.id);
+  std::vector<const site::Outlet*> found;
+  for (const site::Outlet& outlet : m_site.all<site::Outlet>()) {
+    const bool any = std::any_of(outlet.contacts.begin(), outlet.contacts.end(), [&](const site::Contact& contact) {
+      return contact.assignment && answered.contains(contact.assignment->circuit);
+    });
+    if (any) found.push_back(&outlet);
+  }
+  return found;
+}
+
+}  // namespace cordreach::rules
