@@ -28,8 +28,8 @@ countResults() {
 }
 
 # Cases run and, of these, failed, from the head line of a GoogleTest report; a case disabled in the source is not run
-# and counts as failed.
+# and counts as failed. A report that can't be read is one failed case.
 casesOf() {
   sed -n 's/.*<testsuites tests="\([0-9]*\)" failures="\([0-9]*\)" disabled="\([0-9]*\)" errors="\([0-9]*\)".*/\1 \2 \3 \4/p' \
-    "$1" | awk '{ print $1, $2 + $3 + $4 } END { if (NR == 0) print 0, 1 }'
+    "$1" | awk '{ print $1, $2 + $3 + $4 } END { if (NR == 0) print 1, 1 }'
 }
