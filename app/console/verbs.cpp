@@ -4,6 +4,7 @@
 
 #include <array>
 
+#include "console/verb_heat.h"
 #include "console/verb_trip.h"
 
 namespace cordreach::console {
@@ -11,6 +12,7 @@ namespace cordreach::console {
 namespace {
 
 constexpr std::array kVerbs{
+    Verb{"heat", "How hot a cord gets at a current", declareHeat},
     Verb{"trip", "When a breaker trips at a current", declareTrip},
 };
 

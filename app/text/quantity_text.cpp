@@ -50,6 +50,7 @@ std::string exactSpan(const Phrasebook& book, long minutes) {
 
 std::string spanText(const Phrasebook& book, double seconds) {
   if (!std::isfinite(seconds)) return book.say("word.never");
+  if (seconds > 0.0 && seconds < 0.95) return book.say("span.under_a_second");
   if (seconds < 9.95) return scaled(book, "unit.seconds", seconds, tooSmallForWhole(seconds, 10.0));
   if (seconds < 55.0) return scaled(book, "unit.seconds", seconds, false);
   const double minutes = seconds / kSecondsPerMinute;
@@ -119,7 +120,7 @@ std::string numberText(const Locale& locale, double value, int decimals) {
 }
 
 std::string quantityText(const Phrasebook& book, std::string_view name, double value, QuantityOptions options) {
-  if (endsWith(name, "_of_day_s")) return timeOfDayText(value);
+  if (endsWith(name, "_from_s") || endsWith(name, "_until_s")) return timeOfDayText(value);
   const std::string_view unit = unitOf(name);
   if (unit == "s") return spanText(book, value);
   if (!std::isfinite(value)) return book.say("word.unknown");

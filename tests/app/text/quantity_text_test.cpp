@@ -33,7 +33,7 @@ TEST(QuantityText, FollowsTheUnitSystem) {
 
 TEST(QuantityText, WordsSpansAsTheEarTakesThem) {
   EXPECT_EQ(said("likely_s", 0.0), "0 s");
-  EXPECT_EQ(said("likely_s", 0.42), "0.4 s");
+  EXPECT_EQ(said("likely_s", 0.42), "under a second");
   EXPECT_EQ(said("likely_s", 40.2), "40 s");
   EXPECT_EQ(said("likely_s", 58.0), "about a minute");
   EXPECT_EQ(said("likely_s", 256.0), "about 4 minutes");
@@ -45,8 +45,8 @@ TEST(QuantityText, WordsSpansAsTheEarTakesThem) {
 }
 
 TEST(QuantityText, WritesTimesOfDayGaugesAndSpeeds) {
-  EXPECT_EQ(said("from_of_day_s", 18.25 * 3600), "18:15");
-  EXPECT_EQ(said("until_of_day_s", 25.5 * 3600), "01:30");
+  EXPECT_EQ(said("powered_from_s", 18.25 * 3600), "18:15");
+  EXPECT_EQ(said("powered_until_s", 25.5 * 3600), "01:30");
   EXPECT_EQ(said("gauge_awg", 14), "14 AWG");
   EXPECT_EQ(said("gauge_awg", 0), "1/0 AWG");
   EXPECT_EQ(said("gauge_awg", -3), "4/0 AWG");
