@@ -160,13 +160,22 @@ void Elimination::unfoldCircuit(const FlatCircuit& circuit, std::vector<double>&
   }
 }
 
-void Elimination::solve(const std::vector<LoadState>& loads, std::vector<double>& voltage) {
-  std::fill(m_norton.begin(), m_norton.end(), 0.0);
-  for (const FlatCircuit& circuit : m_network.circuits) {
-    if (circuit.poles == 1) foldSingleCircuit(circuit, loads);
-    if (circuit.poles == 2) foldCircuit<2>(circuit, loads);
-    if (circuit.poles == 3) foldCircuit<3>(circuit, loads);
+// Circuits clear their own part when they fold.
+void Elimination::begin() {
+  for (const FlatPanel& panel : m_network.panels) {
+    std::fill_n(m_norton.begin() + static_cast<std::ptrdiff_t>(panel.nortonAt), nortonSize(panel.phases), 0.0);
   }
+}
+
+void Elimination::fold(const FlatCircuit& circuit, const std::vector<LoadState>& loads) {
+  std::fill_n(m_norton.begin() + static_cast<std::ptrdiff_t>(circuit.nortonAt),
+              (circuit.endNode - circuit.firstNode) * nortonSize(circuit.poles), 0.0);
+  if (circuit.poles == 1) foldSingleCircuit(circuit, loads);
+  if (circuit.poles == 2) foldCircuit<2>(circuit, loads);
+  if (circuit.poles == 3) foldCircuit<3>(circuit, loads);
+}
+
+void Elimination::finish(std::vector<double>& voltage) {
   for (std::size_t i = m_network.panels.size(); i-- > 0;) {
     const FlatPanel& panel = m_network.panels[i];
     if (panel.phases == 1) foldPanel<1>(panel);

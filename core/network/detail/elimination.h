@@ -26,8 +26,11 @@ class Elimination {
   // `norton` is its working memory, of the size the network says.
   Elimination(const FlatNetwork& network, std::vector<double>& norton) : m_network(network), m_norton(norton) {}
 
-  // Node and panel voltages that solve the network for these linear loads.
-  void solve(const std::vector<LoadState>& loads, std::vector<double>& voltage);
+  // Node and panel voltages that solve the network for these linear loads: begin, fold every circuit, finish. A circuit
+  // can be folded as soon as its loads are known, while they are still in the processor's cache.
+  void begin();
+  void fold(const FlatCircuit& circuit, const std::vector<LoadState>& loads);
+  void finish(std::vector<double>& voltage);
 
   // With nothing drawn.
   void noLoad(std::vector<double>& voltage) const;

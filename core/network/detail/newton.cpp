@@ -42,8 +42,13 @@ EndReason Newton::run() {
   for (;;) {
     ++m_passes;
     const EndReason end = pass();
-    if (end != EndReason::Converged || !markStalled()) {
-      if (m_options.progress.report && end == EndReason::Converged) m_options.progress.report(1.0);
+    if (end != EndReason::Converged) {
+      evaluate(0.0, true);
+      accept(0.0);
+      return end;
+    }
+    if (!markStalled()) {
+      if (m_options.progress.report) m_options.progress.report(1.0);
       return end;
     }
     restart();
@@ -60,10 +65,10 @@ EndReason Newton::pass() {
       restart();
     }
     ++m_steps;
-    m_elimination.solve(m_buffers.loads, m_buffers.next);
+    m_elimination.finish(m_buffers.next);
     m_lastChangeV = largestChangeV();
     if (m_lastChangeV <= m_options.toleranceV || atRoundingFloor(m_current)) {
-      evaluate(1.0);
+      evaluate(1.0, true);
       accept(1.0);
       if (!releaseWhatRuns()) return EndReason::Converged;
       restart();
@@ -120,58 +125,66 @@ physics::LoadPoint Newton::pointOf(const FlatLoad& load, double voltageV) const 
   return point;
 }
 
-// With I = Y(|u|) u the derivative is dI = Y du + u Y' (u . du)/|u|, a real 2x2 matrix D, and I - D u = -u Y' |u|.
-double Newton::evaluateLoads(std::size_t first, std::size_t end, double stepFraction) {
-  double mismatch = 0;
-  for (std::size_t k = first; k < end; ++k) {
-    const FlatLoad& load = m_network.loads[k];
-    const LoadState& from = m_buffers.loads[k];
-    LoadState& to = m_buffers.trialLoads[k];
-    to = from;
-    if (stepFraction > 0) {
-      double re = m_buffers.next[load.pole];
-      double im = m_buffers.next[load.pole + 1];
-      if (load.toPoleIndex != kNeutral) {
-        re -= m_buffers.next[load.toPole];
-        im -= m_buffers.next[load.toPole + 1];
-      }
-      const double linearRe = from.sRe + from.d.a * re + from.d.b * im;
-      const double linearIm = from.sIm + from.d.c * re + from.d.d * im;
-      to.uRe += stepFraction * (re - from.uRe);
-      to.uIm += stepFraction * (im - from.uIm);
-      to.netRe += stepFraction * (linearRe - from.netRe);
-      to.netIm += stepFraction * (linearIm - from.netIm);
-    }
-    const double size = std::sqrt(to.uRe * to.uRe + to.uIm * to.uIm);
-    m_buffers.points[k] = pointOf(load, size);
-    const double yRe = m_buffers.points[k].admittanceS.real();
-    const double yIm = m_buffers.points[k].admittanceS.imag();
-    double slopeRe = m_buffers.points[k].admittanceSlopeSPerV.real();
-    double slopeIm = m_buffers.points[k].admittanceSlopeSPerV.imag();
-    if (!(std::abs(slopeRe) < kSteepestSlope && std::abs(slopeIm) < kSteepestSlope)) slopeRe = slopeIm = 0;
-    const double bendRe = to.uRe * slopeRe - to.uIm * slopeIm;
-    const double bendIm = to.uRe * slopeIm + to.uIm * slopeRe;
-    const double unitRe = size > 0 ? to.uRe / size : 0;
-    const double unitIm = size > 0 ? to.uIm / size : 0;
-    to.d = {yRe + bendRe * unitRe, -yIm + bendRe * unitIm, yIm + bendIm * unitRe, yRe + bendIm * unitIm};
-    to.sRe = -bendRe * size;
-    to.sIm = -bendIm * size;
-    const double drawnRe = yRe * to.uRe - yIm * to.uIm;
-    const double drawnIm = yRe * to.uIm + yIm * to.uRe;
-    const double offRe = drawnRe - to.netRe;
-    const double offIm = drawnIm - to.netIm;
-    mismatch += offRe * offRe + offIm * offIm;
-    m_trial.drawn += drawnRe * drawnRe + drawnIm * drawnIm;
+// Along the step both the voltage and what the network gives change in proportion, so Kirchhoff's laws hold all the
+// way.
+void Newton::moveLoad(const FlatLoad& load, LoadState& state, double stepFraction) const {
+  const std::vector<double>& next = m_buffers.next;
+  double re = next[load.pole];
+  double im = next[load.pole + 1];
+  if (load.toPoleIndex != kNeutral) {
+    re -= next[load.toPole];
+    im -= next[load.toPole + 1];
   }
-  return mismatch;
+  const double linearRe = state.sRe + state.d.a * re + state.d.b * im;
+  const double linearIm = state.sIm + state.d.c * re + state.d.d * im;
+  state.uRe += stepFraction * (re - state.uRe);
+  state.uIm += stepFraction * (im - state.uIm);
+  state.netRe += stepFraction * (linearRe - state.netRe);
+  state.netIm += stepFraction * (linearIm - state.netIm);
 }
 
-void Newton::evaluate(double stepFraction) {
+// With I = Y(|u|) u the derivative is dI = Y du + u Y' (u . du)/|u|, a real 2x2 matrix D, and I - D u = -u Y' |u|.
+double Newton::evaluateLoad(std::size_t k, double stepFraction, bool keepPoint) {
+  const FlatLoad& load = m_network.loads[k];
+  LoadState to = m_buffers.loads[k];
+  if (stepFraction > 0) moveLoad(load, to, stepFraction);
+  const double size = std::sqrt(to.uRe * to.uRe + to.uIm * to.uIm);
+  const physics::LoadPoint point = pointOf(load, size);
+  const double yRe = point.admittanceS.real();
+  const double yIm = point.admittanceS.imag();
+  double slopeRe = point.admittanceSlopeSPerV.real();
+  double slopeIm = point.admittanceSlopeSPerV.imag();
+  if (!(std::abs(slopeRe) < kSteepestSlope && std::abs(slopeIm) < kSteepestSlope)) slopeRe = slopeIm = 0;
+  const double bendRe = to.uRe * slopeRe - to.uIm * slopeIm;
+  const double bendIm = to.uRe * slopeIm + to.uIm * slopeRe;
+  const double unitRe = size > 0 ? to.uRe / size : 0;
+  const double unitIm = size > 0 ? to.uIm / size : 0;
+  to.d = {yRe + bendRe * unitRe, -yIm + bendRe * unitIm, yIm + bendIm * unitRe, yRe + bendIm * unitIm};
+  to.sRe = -bendRe * size;
+  to.sIm = -bendIm * size;
+  m_buffers.trialLoads[k] = to;
+  if (keepPoint) m_buffers.points[k] = point;
+  const double drawnRe = yRe * to.uRe - yIm * to.uIm;
+  const double drawnIm = yRe * to.uIm + yIm * to.uRe;
+  m_trial.drawn += drawnRe * drawnRe + drawnIm * drawnIm;
+  const double offRe = drawnRe - to.netRe;
+  const double offIm = drawnIm - to.netIm;
+  return offRe * offRe + offIm * offIm;
+}
+
+// Each circuit is folded for the step that follows if this trial is accepted; where points are kept, none follows.
+void Newton::evaluate(double stepFraction, bool keepPoints) {
   m_trial = {};
+  m_elimination.begin();
   for (std::size_t c = 0; c < m_network.circuits.size(); ++c) {
     const FlatCircuit& circuit = m_network.circuits[c];
-    m_buffers.trialCircuitMismatch[c] = evaluateLoads(circuit.firstLoad, circuit.endLoad, stepFraction);
-    m_trial.mismatch += m_buffers.trialCircuitMismatch[c];
+    double mismatch = 0;
+    for (std::size_t k = circuit.firstLoad; k < circuit.endLoad; ++k) {
+      mismatch += evaluateLoad(k, stepFraction, keepPoints);
+    }
+    m_buffers.trialCircuitMismatch[c] = mismatch;
+    m_trial.mismatch += mismatch;
+    if (!keepPoints) m_elimination.fold(circuit, m_buffers.trialLoads);
   }
 }
 

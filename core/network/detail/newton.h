@@ -46,8 +46,9 @@ class Newton {
   };
 
   EndReason pass();
-  void evaluate(double stepFraction);
-  double evaluateLoads(std::size_t first, std::size_t end, double stepFraction);
+  void evaluate(double stepFraction, bool keepPoints = false);
+  double evaluateLoad(std::size_t k, double stepFraction, bool keepPoint);
+  void moveLoad(const FlatLoad& load, LoadState& state, double stepFraction) const;
   [[nodiscard]] physics::LoadPoint pointOf(const FlatLoad& load, double voltageV) const;
   void accept(double stepFraction);
   bool lineSearch();
