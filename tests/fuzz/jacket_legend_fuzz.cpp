@@ -18,7 +18,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   if (legend.rating) sound = sound && legend.rating->celsius() > 0.0 && legend.rating->celsius() < 251.0;
   if (legend.voltage) sound = sound && legend.voltage->si() >= 50.0 && legend.voltage->si() <= 1000.0;
   for (const auto& piece : legend.unread) {
-    for (const char c : piece) sound = sound && c > 0x20 && c < 0x7F;
+    for (const char c : piece) sound = sound && c >= 0x20 && c < 0x7F;
   }
   if (!sound) std::abort();
   return 0;
