@@ -50,6 +50,7 @@ struct Inlet {
   Known<units::Current> plate;
   Known<units::Current> running;  // when it draws other than its plate
   CordMake cord;
+  Extra extra{};
 
   friend bool operator==(const Inlet&, const Inlet&) = default;
 };

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a file of this version held beyond what this program knows: kept and written again.
+// What a file of this version held beyond what this program knows: kept and written again. A key of the thing itself
+// stands as it is; one deeper within (in a thing's place, say) as the JSON pointer that leads there, "/place/colour".
 #pragma once
 
 #include <map>
@@ -7,6 +8,6 @@
 
 namespace cordreach::site {
 
-using Extra = std::map<std::string, std::string>;  // key to its JSON text
+using Extra = std::map<std::string, std::string>;  // key or pointer to its JSON text
 
 }  // namespace cordreach::site

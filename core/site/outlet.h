@@ -39,6 +39,8 @@ struct Contact {
   bool loose = false;
   bool blocked = false;
   bool lockedCover = false;
+  std::vector<std::size_t> poles{};  // of its circuit's phases, those it is across; empty: all; one: that to neutral
+  Extra extra{};
 
   friend bool operator==(const Contact&, const Contact&) = default;
 };

@@ -10,6 +10,7 @@
 #include "site/ids.h"
 #include "site/known.h"
 #include "site/place.h"
+#include "tables/conductor_metal.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
 #include "units/wire_size.h"
@@ -52,7 +53,7 @@ struct Panel {
 
 enum class BreakerCurve { ThermalMagnetic, IecB, IecC, IecD, Fuse };
 enum class UseClass { Ordinary, AskFirst, Never };
-enum class Metal { Copper, Aluminium };
+using tables::Metal;
 
 // One breaker pole group and the wire behind it.
 struct Circuit {
