@@ -27,4 +27,9 @@ struct Remedy {
                                               const std::vector<rules::Finding>& present,
                                               const base::Progress& progress = {});
 
+// The same for every finding, in their order, trying no edit twice.
+[[nodiscard]] std::vector<std::vector<Remedy>> remediesForAll(const site::Site& site,
+                                                              const std::vector<rules::Finding>& present,
+                                                              const base::Progress& progress = {});
+
 }  // namespace cordreach::planning

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "planning/plug.h"
+
+#include <algorithm>
+#include <string>
+
+namespace cordreach::planning {
+
+namespace {
+
+void findEnd(Plugging& plugging, const site::Site& site) {
+  const auto* end = std::get_if<site::OutletSocket>(plugging.chain.front().socket);
+  if (end == nullptr) return;
+  plugging.outlet = site.find<site::Outlet>(end->outlet);
+  if (plugging.outlet == nullptr) return;
+  for (const site::Contact& contact : plugging.outlet->contacts) {
+    if (contact.name == end->contact) plugging.contact = &contact;
+  }
+  if (plugging.contact != nullptr && plugging.contact->assignment) {
+    plugging.circuit = site.find<site::Circuit>(plugging.contact->assignment->circuit);
+  }
+}
+
+}  // namespace
+
+Plugging pluggingOf(const site::Hookup& hookup, const site::Site& site) {
+  Plugging plugging;
+  plugging.hookup = &hookup;
+  plugging.chain = rules::chainOf(hookup, site);
+  plugging.machine = plugging.chain.back().machine;
+  plugging.inlet = plugging.chain.back().inlet;
+  if (plugging.chain.size() > 1) {
+    const rules::Link& before = plugging.chain[plugging.chain.size() - 2];
+    plugging.extension = before.use;
+    plugging.cord = before.cord;
+  }
+  findEnd(plugging, site);
+  return plugging;
+}
+
+std::vector<const site::Hookup*> usersOf(const site::ExtensionUse& use, const site::Site& site) {
+  std::vector<const site::Hookup*> users;
+  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
+    const auto* socket = std::get_if<site::CordSocket>(&hookup.socket);
+    if (socket != nullptr && socket->cord == use.cord && rules::together(hookup.hours, use.hours)) {
+      users.push_back(&hookup);
+    }
+  }
+  return users;
+}
+
+std::vector<site::AnyChange> replug(const Plugging& plugging, const site::Socket& socket, const site::Site& site) {
+  site::Hookup after = *plugging.hookup;
+  after.socket = socket;
+  std::vector<site::AnyChange> changes{site::Change<site::Hookup>{*plugging.hookup, after}};
+  if (plugging.extension != nullptr && usersOf(*plugging.extension, site).size() <= 1) {
+    changes.emplace_back(site::Change<site::ExtensionUse>{*plugging.extension, std::nullopt});
+  }
+  return changes;
+}
+
+site::ExtensionUse newUse(const site::Cord& cord, const site::Hookup& hookup, const site::OutletSocket& socket,
+                          const site::Site& site) {
+  const std::string stem = cord.id.text() + "-" + hookup.id.text();
+  site::ExtensionUseId id(stem);
+  for (int number = 2; site.find<site::ExtensionUse>(id) != nullptr; ++number) {
+    id = site::ExtensionUseId(stem + "-" + std::to_string(number));
+  }
+  return {id, cord.id, socket, hookup.hours, {}, {}};
+}
+
+}  // namespace cordreach::planning
