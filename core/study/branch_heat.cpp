@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "study/branch_heat.h"
+
+#include <algorithm>
+
+#include "physics/contact.h"
+#include "physics/cord_transient.h"
+#include "physics/wire.h"
+#include "study/assumptions.h"
+#include "tables/cord_types.h"
+#include "tables/dc_resistance.h"
+
+namespace cordreach::study {
+
+namespace {
+
+using units::ampere;
+using units::metre;
+using units::ohm;
+using units::ohmPerMetre;
+
+physics::Corner heatCorner(Corner corner) {
+  switch (corner) {
+    case Corner::Adverse:
+      return physics::Corner::High;
+    case Corner::Favourable:
+      return physics::Corner::Low;
+    case Corner::Likely:
+      break;
+  }
+  return physics::Corner::Likely;
+}
+
+physics::CordSection sectionOf(const site::CordMake& make, const site::LayingOfCord& laying) {
+  const tables::CordType* type = tables::cordType(make.type);
+  physics::CordSection section{sizeOf(make)};
+  section.conductors = conductorsOf(make);
+  section.family = type != nullptr ? type->family : tables::CordFamily::Hard;
+  section.laying = laying.laying;
+  section.turns = laying.turns;
+  return section;
+}
+
+units::ResistancePerLength reactanceOf(const units::WireSize& size) {
+  const auto printed = tables::reactance60Hz(size, tables::Conduit::Pvc);
+  return printed ? printed->value : tables::cordReactance60Hz(size).value;
+}
+
+}  // namespace
+
+RunHeat::RunHeat(Inputs inputs)
+    : m_inputs(std::move(inputs)), m_reactanceOhm((reactanceOf(m_inputs.size) * m_inputs.length).in(ohm)) {}
+
+units::Temperature RunHeat::temperatureAt(double rmsA) const {
+  return std::min(physics::beyondModelTemperature(),
+                  physics::buildingWireTemperature(m_inputs.size, m_inputs.metal, rmsA * ampere, m_inputs.wall,
+                                                   m_inputs.insulation));
+}
+
+std::complex<double> RunHeat::ohmAt(double rmsA) const {
+  const auto resistance =
+      physics::wireResistance(m_inputs.size, m_inputs.metal, physics::WireUse::Building, temperatureAt(rmsA));
+  return {(resistance * m_inputs.length).in(ohm), m_reactanceOhm};
+}
+
+network::Branch RunHeat::warm(double poleRmsA, double neutralRmsA) const {
+  return {ohmAt(poleRmsA), ohmAt(neutralRmsA)};
+}
+
+CordHeat::CordHeat(const Inputs& inputs)
+    : m_section(sectionOf(inputs.make, inputs.laying)),
+      m_corner(heatCorner(inputs.corner)),
+      m_worst(physics::ladderOf(m_section, m_corner)),
+      m_rest(m_worst),
+      m_room(inputs.room) {
+  const units::Length whole = moreIsWorse(lengthOf(inputs.make), inputs.corner);
+  const units::Length worst = std::min(whole, inputs.laying.affected.value_or(whole));
+  if (worst < whole) {
+    physics::CordSection onFloor = m_section;
+    onFloor.laying = tables::Laying::Floor;
+    m_rest = physics::ladderOf(onFloor, m_corner);
+  }
+  m_worstLengthM = worst.in(metre);
+  m_restLengthM = (whole - worst).in(metre);
+  m_reactanceOhm = (tables::cordReactance60Hz(m_section.size).value * whole).in(ohm);
+  const auto contact = physics::contactHeat(m_section.size, physics::ContactClass::Healthy, 1.0 * ampere);
+  constexpr double kContactsInAPlug = 2.0;
+  m_contactOhm = contact.likely.power.in(units::watt) / kContactsInAPlug;
+}
+
+double CordHeat::ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) const {
+  const auto heat = physics::steadyOf(ladder, rmsA * ampere, m_room);
+  const units::Temperature copper = heat ? heat->conductor : physics::beyondModelTemperature();
+  return physics::cordResistance(m_section.size, copper).in(ohmPerMetre);
+}
+
+network::Branch CordHeat::warm(double poleRmsA, double neutralRmsA) const {
+  const double rmsA = std::max(poleRmsA, neutralRmsA);
+  double resistanceOhm = m_contactOhm + m_worstLengthM * ohmPerMetreAt(m_worst, rmsA);
+  if (m_restLengthM > 0.0) resistanceOhm += m_restLengthM * ohmPerMetreAt(m_rest, rmsA);
+  const network::Phasor conductor{resistanceOhm, m_reactanceOhm};
+  return {conductor, conductor};
+}
+
+// Heat stored over heat given off is the time constant; eight of them leave 0.03 % of the rise.
+bool CordHeat::isAtRestAfter(units::Duration run, units::Current rms) const {
+  const auto rest = physics::steadyOf(m_worst, rms, m_room);
+  if (!rest) return false;
+  const double copperOhmPerM = m_worst.ohmPerM20 * (1.0 + m_worst.alphaPerK * (rest->conductor.celsius() - 20.0));
+  const double heatWPerM = rms.si() * rms.si() * copperOhmPerM;
+  if (heatWPerM <= 0.0) return true;
+  const double capacityJPerMK = m_worst.capacityJPerMK[0] + m_worst.capacityJPerMK[1] + m_worst.capacityJPerMK[2];
+  constexpr double kTimeConstants = 8.0;
+  return run.si() > kTimeConstants * capacityJPerMK * (rest->conductor - m_room).si() / heatWPerM;
+}
+
+std::optional<physics::HeatResult> CordHeat::after(units::Current rms, units::Duration run) const {
+  if (isAtRestAfter(run, rms)) return physics::steady(m_section, rms, m_room, m_corner);
+  physics::CordTransient transient(m_section, m_room, m_corner);
+  transient.advance(rms, run);
+  return transient.beyondModel() ? std::nullopt : std::optional(transient.now());
+}
+
+std::optional<units::Duration> CordHeat::timeTo(units::Temperature limit, units::Current rms,
+                                                units::Duration run) const {
+  const auto rest = physics::steady(m_section, rms, m_room, m_corner);
+  if (rest && rest->conductor <= limit) return std::nullopt;
+  return physics::CordTransient(m_section, m_room, m_corner).timeToReach(limit, rms, run);
+}
+
+}  // namespace cordreach::study

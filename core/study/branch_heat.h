@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// How the building's wire and the cords of a site warm with the current through them: the site's words for a cord put
+// into those of the physics.
+#pragma once
+
+#include <complex>
+#include <optional>
+
+#include "physics/cord_heat.h"
+#include "physics/cord_ladder.h"
+#include "physics/cord_section.h"
+#include "site/equipment.h"
+#include "site/plan.h"
+#include "study/corner.h"
+#include "tables/conductor_metal.h"
+#include "timeline/settle.h"
+#include "units/quantity.h"
+#include "units/temperature.h"
+#include "units/wire_size.h"
+
+namespace cordreach::study {
+
+class RunHeat : public timeline::BranchHeat {
+ public:
+  struct Inputs {
+    units::WireSize size;
+    tables::Metal metal;
+    units::Length length;
+    std::optional<units::Temperature> insulation;
+    units::Temperature wall;
+  };
+  explicit RunHeat(Inputs inputs);
+
+  [[nodiscard]] network::Branch warm(double poleRmsA, double neutralRmsA) const override;
+  [[nodiscard]] units::Temperature temperatureAt(double poleRmsA) const;
+
+ private:
+  [[nodiscard]] std::complex<double> ohmAt(double rmsA) const;
+  Inputs m_inputs;
+  double m_reactanceOhm;
+};
+
+class CordHeat : public timeline::BranchHeat {
+ public:
+  struct Inputs {
+    const site::CordMake& make;
+    const site::LayingOfCord& laying;
+    units::Temperature room;
+    Corner corner;
+  };
+  explicit CordHeat(const Inputs& inputs);
+
+  [[nodiscard]] network::Branch warm(double poleRmsA, double neutralRmsA) const override;
+  // Hottest place after that long; none: beyond the model.
+  [[nodiscard]] std::optional<physics::HeatResult> after(units::Current rms, units::Duration run) const;
+  // From cold until the conductor reaches that temperature; none: not within that run.
+  [[nodiscard]] std::optional<units::Duration> timeTo(units::Temperature limit, units::Current rms,
+                                                      units::Duration run) const;
+
+ private:
+  [[nodiscard]] double ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) const;
+  [[nodiscard]] bool isAtRestAfter(units::Duration run, units::Current rms) const;
+
+  physics::CordSection m_section;  // its hottest stretch: where it is coiled or covered, if it is
+  physics::Corner m_corner;
+  physics::CordLadder m_worst;
+  physics::CordLadder m_rest;  // of what lies on the floor beside that
+  units::Temperature m_room;
+  double m_worstLengthM = 0.0;
+  double m_restLengthM = 0.0;
+  double m_reactanceOhm = 0.0;
+  double m_contactOhm = 0.0;
+};
+
+}  // namespace cordreach::study

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A circuit's breaker in one moment of the day: what it carried just before, what then flows, when it trips.
+#pragma once
+
+#include <optional>
+
+#include "site/site.h"
+#include "study/answer.h"
+#include "study/circuit_load.h"
+
+namespace cordreach::study {
+
+struct BreakerMoment {
+  const CircuitLoad& load;
+  units::Current before;  // what the circuit carried in the moment before
+  units::Duration run;    // how long this lasts
+};
+
+[[nodiscard]] physics::BreakerAir breakerAirOf(const site::Site& site);
+
+// Of a circuit; without a rating its trip is unknown.
+[[nodiscard]] BreakerAnswer breakerAnswerOf(const site::Site& site, const site::Circuit& circuit,
+                                            const BreakerMoment& moment);
+
+// Of an outlet whose breaker is unknown: the strictest that is common, 15 A.
+[[nodiscard]] BreakerAnswer supposedBreakerAnswerOf(const site::Site& site, const BreakerMoment& moment);
+
+// True when `a` is worse news than `b`: trips sooner on the likely curve, then on the earliest, then carries more.
+[[nodiscard]] bool worse(const BreakerAnswer& a, const BreakerAnswer& b);
+
+}  // namespace cordreach::study

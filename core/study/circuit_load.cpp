@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "study/circuit_load.h"
+
+#include <algorithm>
+#include <numeric>
+
+#include "study/assumptions.h"
+#include "study/branch_heat.h"
+
+namespace cordreach::study {
+
+namespace {
+
+using units::ampere;
+using units::Current;
+
+constexpr units::Duration kContinuous = 3.0 * units::hour;  // NEC Article 100
+constexpr double kMostlyOff = 0.5;  // own: a load on for less than half its cycle is more likely off than on
+
+bool onPoles(const Tap& tap, const Poles& poles) {
+  const auto holds = [&](std::size_t pole) { return pole >= poles.first && pole < poles.first + poles.count; };
+  return tap.circuit == poles.circuit && (holds(tap.pole) || (tap.toPole && holds(*tap.toPole)));
+}
+
+double largestPoleA(const timeline::Settled& settled, const Poles& poles) {
+  const auto& currents = settled.warm.circuits[poles.circuit].branches.front().poleRmsA;
+  double largest = 0.0;
+  for (std::size_t i = 0; i < poles.count; ++i) largest = std::max(largest, currents[poles.first + i]);
+  return largest;
+}
+
+Share shareOf(const site::Site& site, const site::HookupId& id, double rmsA) {
+  const auto& hookup = site.at<site::Hookup>(id);
+  const auto& inlet = inletOf(site.at<site::Machine>(hookup.machine), hookup.inlet);
+  return {id, std::nullopt, rmsA * ampere, plateOf(inlet), runOf(hookup) >= kContinuous, false};
+}
+
+Share shareOf(const site::FixedLoad& load, double rmsA) {
+  const bool continuous = !load.cycle && (!load.hours || load.hours->length() >= kContinuous);
+  return {std::nullopt, load.id, rmsA * ampere, currentOf(load), continuous, load.cycle.has_value()};
+}
+
+std::vector<Share> sharesOf(const site::Site& site, const PanelState& state, const Poles& poles) {
+  std::vector<Share> shares;
+  const auto& solution = state.likely().warm;
+  for (const auto& [id, plugged] : state.scene().hookups) {
+    if (!plugged.load || !onPoles(plugged.tap, poles)) continue;
+    shares.push_back(shareOf(site, id, solution.circuits[plugged.tap.circuit].loads[*plugged.load].totalRmsA));
+  }
+  for (const auto& [id, place] : state.scene().loads) {
+    if (!onPoles(place.first, poles)) continue;
+    const double rmsA = solution.circuits[place.first.circuit].loads[place.second].totalRmsA;
+    shares.push_back(shareOf(site.at<site::FixedLoad>(id), rmsA));
+  }
+  std::stable_sort(shares.begin(), shares.end(), [](const Share& a, const Share& b) { return a.current > b.current; });
+  return shares;
+}
+
+units::Temperature hottestWire(const site::Site& site, const PanelState& state, const Poles& poles) {
+  units::Temperature hottest = wallOf(site);
+  for (const auto& heated : state.scene().heated) {
+    const auto* run = dynamic_cast<const RunHeat*>(heated.heat.get());
+    if (heated.circuit != poles.circuit || run == nullptr) continue;
+    const auto& currents = state.likely().warm.circuits[heated.circuit].branches[heated.node].poleRmsA;
+    hottest = std::max(hottest, run->temperatureAt(*std::max_element(currents.begin(), currents.end())));
+  }
+  return hottest;
+}
+
+template <class Pick>
+Current sumOf(const std::vector<Share>& shares, Pick pick) {
+  return std::accumulate(shares.begin(), shares.end(), Current{},
+                         [&](Current sum, const Share& share) { return sum + pick(share); });
+}
+
+}  // namespace
+
+Current CircuitLoad::plateSum() const {
+  return sumOf(shares, [](const Share& share) { return share.plate; });
+}
+
+Current CircuitLoad::continuousSum() const {
+  return sumOf(shares, [](const Share& share) { return share.continuous ? share.plate : Current{}; });
+}
+
+CircuitLoad loadOf(const site::Site& site, const PanelState& state, const Poles& poles) {
+  CircuitLoad load{
+      bandOf(largestPoleA(state.settled[0], poles) * ampere, largestPoleA(state.settled[1], poles) * ampere,
+             largestPoleA(state.settled[2], poles) * ampere),
+      {},
+      {},
+      {},
+      hottestWire(site, state, poles),
+      sharesOf(site, state, poles),
+      std::nullopt};
+  load.neutral = state.likely().warm.circuits[poles.circuit].branches.front().neutralRmsA * ampere;
+  Current cycling;
+  Current mostlyOff;
+  for (const Share& share : load.shares) {
+    if (!share.cycling) continue;
+    const site::Cycle& cycle = *site.at<site::FixedLoad>(*share.load).cycle;
+    cycling += share.current;
+    if (cycle.onFraction() < kMostlyOff) mostlyOff += share.current;
+    load.longestCycle = std::max(load.longestCycle.value_or(cycle.on), cycle.on);
+  }
+  // Taking amps off arithmetically leaves too little rather than too much when power factors differ.
+  load.withoutCycling = std::max(Current{}, load.current.likely - cycling);
+  load.likely = std::max(Current{}, load.current.likely - mostlyOff);
+  return load;
+}
+
+}  // namespace cordreach::study

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The electrical law of every machine and fixed load of a site, made once: fitting a motor to its plate takes longer
+// than solving a circuit with it.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <tuple>
+
+#include "physics/load_law.h"
+#include "site/site.h"
+#include "units/quantity.h"
+
+namespace cordreach::study {
+
+class LoadBook {
+ public:
+  explicit LoadBook(const site::Site& site) : m_site(site) {}
+
+  // `nominal` is the system's voltage between the poles it is on.
+  [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::Hookup& hookup, units::Voltage nominal);
+  [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::FixedLoad& load, units::Voltage nominal);
+
+ private:
+  using Key = std::tuple<std::string, std::string, double, double>;  // id, inlet, torque factor, nominal volts
+  std::shared_ptr<const physics::LoadLaw> remember(Key key, std::shared_ptr<const physics::LoadLaw> law);
+
+  const site::Site& m_site;
+  std::map<Key, std::shared_ptr<const physics::LoadLaw>> m_laws;
+};
+
+// Nameplate volts when the plate was not read: 115 V on a 120 V system, the system's own elsewhere.
+[[nodiscard]] units::Voltage plateVoltageOf(const site::Inlet& inlet, units::Voltage nominal);
+
+[[nodiscard]] const site::Inlet& inletOf(const site::Machine& machine, const std::string& name);
+
+}  // namespace cordreach::study

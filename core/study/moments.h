@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The planned day cut where anything begins or ends: between two cuts the same things are on.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "site/site.h"
+#include "units/quantity.h"
+
+namespace cordreach::study {
+
+struct Moment {
+  std::optional<units::Duration> start;  // none: the state outside all hours
+  std::vector<site::HookupId> hookups;   // plugged in and switched on
+  std::vector<site::ExtensionUseId> extensions;
+  std::vector<site::FixedLoadId> loads;
+
+  friend bool operator==(const Moment&, const Moment&) = default;
+};
+
+// In order of time. The first is what is on outside all hours; when nothing has hours it is the only one.
+[[nodiscard]] std::vector<Moment> momentsOf(const site::Site& site);
+
+// How long a hookup is judged for: its planned hours, two hours when it has none.
+[[nodiscard]] units::Duration runOf(const site::Hookup& hookup);
+
+}  // namespace cordreach::study
