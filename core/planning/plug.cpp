@@ -2,7 +2,10 @@
 #include "planning/plug.h"
 
 #include <algorithm>
+#include <random>
 #include <string>
+
+#include "site/new_id.h"
 
 namespace cordreach::planning {
 
@@ -59,14 +62,13 @@ std::vector<site::AnyChange> replug(const Plugging& plugging, const site::Socket
   return changes;
 }
 
+// The same question gives the same id: an offer made twice is one edit.
 site::ExtensionUse newUse(const site::Cord& cord, const site::Hookup& hookup, const site::OutletSocket& socket,
                           const site::Site& site) {
-  const std::string stem = cord.id.text() + "-" + hookup.id.text();
-  site::ExtensionUseId id(stem);
-  for (int number = 2; site.find<site::ExtensionUse>(id) != nullptr; ++number) {
-    id = site::ExtensionUseId(stem + "-" + std::to_string(number));
-  }
-  return {id, cord.id, socket, hookup.hours, {}, {}};
+  const std::string stem = cord.id.text() + "/" + hookup.id.text();
+  std::seed_seq seed(stem.begin(), stem.end());
+  std::mt19937_64 engine(seed);
+  return {site::newId<site::ExtensionUse>(site, [&] { return engine(); }), cord.id, socket, hookup.hours, {}, {}};
 }
 
 }  // namespace cordreach::planning
