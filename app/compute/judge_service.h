@@ -33,6 +33,9 @@ class JudgeService : public QObject {
 
  private:
   struct Worker;
+  void receive(const std::shared_ptr<const Verdict>& verdict);
+  void settle();
+
   std::unique_ptr<Worker> m_worker;
   std::shared_ptr<const Verdict> m_last;
 };

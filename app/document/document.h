@@ -49,13 +49,15 @@ class Document : public QObject {
   [[nodiscard]] const QString& path() const { return m_path; }  // empty: untitled
   [[nodiscard]] bool isDirty() const;
   void markSaved(const QString& path);
+  void markUnsaved();  // no state of the undo history is the saved one: recovered, or never saved
   // Another site takes its place, with an empty undo history.
   void replace(site::Site site, const QString& path);
 
  signals:
   void changed(const cordreach::app::DocumentChange& change);
-  void supposed();      // a supposition came, changed or went
-  void stateChanged();  // path, dirty, undo or redo
+  void committed(const cordreach::site::Edit& edit);  // applied, undone or done again: what a journal writes down
+  void supposed();                                    // a supposition came, changed or went
+  void stateChanged();                                // path, dirty, undo or redo
 
  private:
   struct Step;

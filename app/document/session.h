@@ -13,7 +13,9 @@ struct Session {
   Document& document;
   JudgeService& judge;
   Selection& selection;
-  const text::Phrasebook& book;  // swapped in place when language or units change; views are told to redraw
+  // Swapped in place when language or units change; every widget then gets QEvent::LanguageChange, as it gets
+  // PaletteChange and FontChange when look::present() changes.
+  const text::Phrasebook& book;
 };
 
 }  // namespace cordreach::app

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "look/look.h"
+
+#include <QApplication>
+#include <QPalette>
+#include <QStyle>
+#include <QStyleFactory>
+#include <cmath>
+
+#include "look/style_sheet.h"
+
+namespace cordreach::look {
+
+namespace {
+
+Look& presentLook() {
+  static Look look;
+  return look;
+}
+
+QPalette paletteOf(const Tokens& t) {
+  QPalette palette(t.ink, t.sheet, t.room, t.rule, t.line, t.ink, t.ink, t.room, t.sheet);
+  palette.setColor(QPalette::AlternateBase, t.well);
+  palette.setColor(QPalette::Highlight, t.selbg);
+  palette.setColor(QPalette::HighlightedText, t.highContrast ? QColor(t.dark ? Qt::white : Qt::black) : t.ink);
+  palette.setColor(QPalette::ToolTipBase, t.room);
+  palette.setColor(QPalette::ToolTipText, t.ink);
+  palette.setColor(QPalette::PlaceholderText, t.ink3);
+  palette.setColor(QPalette::Link, t.link);
+  palette.setColor(QPalette::LinkVisited, t.link);
+  palette.setColor(QPalette::Mid, t.line);
+  for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
+    palette.setColor(QPalette::Disabled, role, t.ink3);
+  }
+  return palette;
+}
+
+double pointsOf(Type type) {
+  switch (type) {
+    case Type::Verdict:
+      return 18;
+    case Type::Head:
+    case Type::HeadBold:
+      return 12;
+    case Type::Reason:
+      return 10.5;
+    case Type::Body:
+    case Type::BodyBold:
+      return 10;
+    case Type::Small:
+      return 8.25;
+    case Type::Caption:
+    case Type::CaptionBold:
+    case Type::RoomName:
+      break;
+  }
+  return 9;
+}
+
+bool isBold(Type type) {
+  return type == Type::Verdict || type == Type::HeadBold || type == Type::BodyBold || type == Type::CaptionBold;
+}
+
+}  // namespace
+
+void setPresent(QApplication& application, const Look& look) {
+  presentLook() = look;
+  if (application.style() == nullptr || application.style()->name().compare("fusion", Qt::CaseInsensitive) != 0) {
+    QApplication::setStyle(QStyleFactory::create("Fusion"));
+  }
+  QApplication::setPalette(paletteOf(tokens()));
+  QApplication::setFont(font(Type::Body));
+  application.setStyleSheet(styleSheet(tokens(), look.textScale));
+}
+
+const Look& present() { return presentLook(); }
+
+const Tokens& tokens() { return tokensOf(presentLook().theme); }
+
+QFont font(Type type) {
+  QFont font(QStringLiteral("DejaVu Sans"));
+  // Pixels of 1/96 inch, so that a screen with odd physical dots keeps the proportions of the layout.
+  font.setPixelSize(static_cast<int>(std::lround(pointsOf(type) * 96 / 72 * present().textScale)));
+  font.setBold(isBold(type));
+  if (type == Type::Verdict) font.setLetterSpacing(QFont::AbsoluteSpacing, -0.2);
+  if (type == Type::RoomName) font.setLetterSpacing(QFont::AbsoluteSpacing, 1.1);
+  return font;
+}
+
+int scaled(double px) { return static_cast<int>(std::lround(px * present().textScale)); }
+
+int motionMs(int ms) { return present().motion ? ms : 0; }
+
+}  // namespace cordreach::look
