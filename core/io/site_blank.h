@@ -23,8 +23,6 @@ struct AnyBlankId {
 template <class T>
 [[nodiscard]] T blank() {
   using namespace site;
-#pragma GCC diagnostic push
-#pragma GCC diagnostic ignored "-Wmissing-field-initializers"
   const AnyBlankId id;
   if constexpr (std::is_same_v<T, Circuit> || std::is_same_v<T, Room>) {
     return T{id, id};
@@ -41,7 +39,6 @@ template <class T>
   } else {
     return T{id};
   }
-#pragma GCC diagnostic pop
 }
 
 }  // namespace cordreach::io

@@ -15,8 +15,8 @@ namespace cordreach::site {
 // One thing before and after: no before is an addition, no after a removal.
 template <class T>
 struct Change {
-  std::optional<T> before;
-  std::optional<T> after;
+  std::optional<T> before{};
+  std::optional<T> after{};
 
   friend bool operator==(const Change&, const Change&) = default;
 };

@@ -10,12 +10,12 @@ namespace cordreach::site {
 template <class T>
 struct Stated {
   T value;
-  std::optional<T> low;  // of a guess: both or neither
-  std::optional<T> high;
-  std::string typed;  // as somebody typed it, "75 ft"; may be empty
-  std::string how;    // how it is known: paced, printed on the jacket, nameplate, ...
-  std::string who;
-  std::string when;  // ISO 8601 date
+  std::optional<T> low{};  // of a guess: both or neither
+  std::optional<T> high{};
+  std::string typed{};  // as somebody typed it, "75 ft"; may be empty
+  std::string how{};    // how it is known: paced, printed on the jacket, nameplate, ...
+  std::string who{};
+  std::string when{};  // ISO 8601 date
 
   [[nodiscard]] bool isGuess() const { return low.has_value(); }
   friend bool operator==(const Stated&, const Stated&) = default;

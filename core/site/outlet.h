@@ -22,19 +22,19 @@ enum class HowKnown { Traced, Assumed, Directory };
 struct Assignment {
   CircuitId circuit;
   HowKnown how = HowKnown::Assumed;
-  std::string who;
-  std::string when;
+  std::string who{};
+  std::string when{};
 
   friend bool operator==(const Assignment&, const Assignment&) = default;
 };
 
 struct Contact {
-  std::string name;                      // "upper", "lower", "left", "right", "single"
-  std::optional<Assignment> assignment;  // none: breaker unknown
-  std::string directory;                 // what the old directory says, kept verbatim
-  std::string receptacle;                // key of the receptacle table, "5-20"; empty: unknown
+  std::string name{};                      // "upper", "lower", "left", "right", "single"
+  std::optional<Assignment> assignment{};  // none: breaker unknown
+  std::string directory{};                 // what the old directory says, kept verbatim
+  std::string receptacle{};                // key of the receptacle table, "5-20"; empty: unknown
   bool switched = false;
-  std::optional<Hours> poweredHours;  // controlled by hours: power only then
+  std::optional<Hours> poweredHours{};  // controlled by hours: power only then
   bool dead = false;
   bool loose = false;
   bool blocked = false;
@@ -47,14 +47,14 @@ struct Contact {
 
 struct Outlet {
   OutletId id;
-  std::string label;  // what stands on it: "1-13"
-  std::optional<Place> place;
-  Known<units::Length> height;
-  std::string room;
-  std::string wall;
-  std::vector<Contact> contacts;   // one: a single receptacle; two: a duplex
-  bool groundFaultDevice = false;  // a ground-fault receptacle: protects itself and what its circuit feeds beyond
-  Extra extra;
+  std::string label{};  // what stands on it: "1-13"
+  std::optional<Place> place{};
+  Known<units::Length> height{};
+  std::string room{};
+  std::string wall{};
+  std::vector<Contact> contacts{};  // one: a single receptacle; two: a duplex
+  bool groundFaultDevice = false;   // a ground-fault receptacle: protects itself and what its circuit feeds beyond
+  Extra extra{};
 
   friend bool operator==(const Outlet&, const Outlet&) = default;
 };
@@ -63,19 +63,19 @@ struct Outlet {
 struct Run {
   RunId id;
   CircuitId circuit;
-  std::optional<OutletId> from;  // none: from the panel
+  std::optional<OutletId> from{};  // none: from the panel
   OutletId to;
-  Known<units::Length> length;
-  Known<units::WireSize> size;  // absent: the circuit's
-  std::vector<geometry::Point> path;
-  Extra extra;
+  Known<units::Length> length{};
+  Known<units::WireSize> size{};  // absent: the circuit's
+  std::vector<geometry::Point> path{};
+  Extra extra{};
 
   friend bool operator==(const Run&, const Run&) = default;
 };
 
 struct Cycle {
-  units::Duration on;
-  units::Duration off;
+  units::Duration on{};
+  units::Duration off{};
 
   [[nodiscard]] double onFraction() const { return on / (on + off); }
   friend bool operator==(const Cycle&, const Cycle&) = default;
@@ -83,18 +83,18 @@ struct Cycle {
 
 struct FixedLoad {
   FixedLoadId id;
-  std::string name;
+  std::string name{};
   CircuitId circuit;
-  std::optional<OutletId> outlet;  // where it is plugged in or wired; none: at the circuit's end
-  std::string contact;             // empty: wired
+  std::optional<OutletId> outlet{};  // where it is plugged in or wired; none: at the circuit's end
+  std::string contact{};             // empty: wired
   tables::LoadClass loadClass = tables::LoadClass::Resistance;
-  Known<units::Current> plate;
-  Known<units::Current> running;  // what it really draws; absent: typical of its kind, or the plate
-  std::optional<Cycle> cycle;
-  std::optional<Hours> hours;  // none: always
+  Known<units::Current> plate{};
+  Known<units::Current> running{};  // what it really draws; absent: typical of its kind, or the plate
+  std::optional<Cycle> cycle{};
+  std::optional<Hours> hours{};  // none: always
   bool off = false;
-  std::optional<Place> place;
-  Extra extra;
+  std::optional<Place> place{};
+  Extra extra{};
 
   friend bool operator==(const FixedLoad&, const FixedLoad&) = default;
 };

@@ -16,24 +16,24 @@ namespace cordreach::site {
 
 struct Place {
   FloorId floor;
-  geometry::Point at;
+  geometry::Point at{};
 
   friend bool operator==(const Place&, const Place&) = default;
 };
 
 struct Wall {
-  geometry::Point from;
-  geometry::Point to;
+  geometry::Point from{};
+  geometry::Point to{};
 
   friend bool operator==(const Wall&, const Wall&) = default;
 };
 
 // A plan picture lies beside the site file under its content hash.
 struct Picture {
-  std::string hash;    // of the content, hexadecimal; also the file's stem
-  std::string suffix;  // "png", "jpg"
+  std::string hash{};    // of the content, hexadecimal; also the file's stem
+  std::string suffix{};  // "png", "jpg"
   double metresPerPixel = 0.0;
-  geometry::Point origin;  // where its top left corner lies
+  geometry::Point origin{};  // where its top left corner lies
   double turnDegrees = 0.0;
 
   friend bool operator==(const Picture&, const Picture&) = default;
@@ -41,11 +41,11 @@ struct Picture {
 
 struct Floor {
   FloorId id;
-  std::string name;
+  std::string name{};
   int level = 0;  // 0: ground
-  std::vector<Wall> walls;
-  std::optional<Picture> picture;
-  Extra extra;
+  std::vector<Wall> walls{};
+  std::optional<Picture> picture{};
+  Extra extra{};
 
   friend bool operator==(const Floor&, const Floor&) = default;
 };
@@ -53,11 +53,11 @@ struct Floor {
 struct Room {
   RoomId id;
   FloorId floor;
-  std::string name;
-  std::string number;
-  std::vector<geometry::Point> outline;
+  std::string name{};
+  std::string number{};
+  std::vector<geometry::Point> outline{};
   bool corridor = false;  // where machines are walked along
-  Extra extra;
+  Extra extra{};
 
   friend bool operator==(const Room&, const Room&) = default;
 };

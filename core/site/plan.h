@@ -18,7 +18,7 @@ namespace cordreach::site {
 
 struct OutletSocket {
   OutletId outlet;
-  std::string contact;
+  std::string contact{};
   friend bool operator==(const OutletSocket&, const OutletSocket&) = default;
 };
 
@@ -38,8 +38,8 @@ using Socket = std::variant<OutletSocket, CordSocket, MachineSocket>;
 
 struct LayingOfCord {
   tables::Laying laying = tables::Laying::Floor;
-  double turns = 0.0;                     // of a coil; layers of a reel
-  std::optional<units::Length> affected;  // how much of it is coiled or covered; none: all
+  double turns = 0.0;                       // of a coil; layers of a reel
+  std::optional<units::Length> affected{};  // how much of it is coiled or covered; none: all
 
   friend bool operator==(const LayingOfCord&, const LayingOfCord&) = default;
 };
@@ -48,15 +48,15 @@ struct LayingOfCord {
 struct Hookup {
   HookupId id;
   MachineId machine;
-  std::string inlet;
+  std::string inlet{};
   Socket socket;
-  std::optional<Hours> hours;  // none: always on, judged for two hours
-  LayingOfCord ownCord;
-  std::optional<PadId> pad;    // other than the machine's own
-  bool off = false;            // plugged in, switched off
-  bool asked = false;          // the asking of an ask-first circuit was done
-  std::optional<Place> place;  // where the machine works
-  Extra extra;
+  std::optional<Hours> hours{};  // none: always on, judged for two hours
+  LayingOfCord ownCord{};
+  std::optional<PadId> pad{};    // other than the machine's own
+  bool off = false;              // plugged in, switched off
+  bool asked = false;            // the asking of an ask-first circuit was done
+  std::optional<Place> place{};  // where the machine works
+  Extra extra{};
 
   friend bool operator==(const Hookup&, const Hookup&) = default;
 };
@@ -66,9 +66,9 @@ struct ExtensionUse {
   ExtensionUseId id;
   CordId cord;
   Socket socket;
-  std::optional<Hours> hours;  // none: whenever something is plugged into it
-  LayingOfCord laying;
-  Extra extra;
+  std::optional<Hours> hours{};  // none: whenever something is plugged into it
+  LayingOfCord laying{};
+  Extra extra{};
 
   friend bool operator==(const ExtensionUse&, const ExtensionUse&) = default;
 };
@@ -76,12 +76,12 @@ struct ExtensionUse {
 // A CAUTION taken for this site by a named person.
 struct Acceptance {
   AcceptanceId id;
-  std::string finding;  // the finding's code
-  std::string subject;  // id of the finding's first subject
-  std::string who;
-  std::string when;
-  std::string reason;
-  Extra extra;
+  std::string finding{};  // the finding's code
+  std::string subject{};  // id of the finding's first subject
+  std::string who{};
+  std::string when{};
+  std::string reason{};
+  Extra extra{};
 
   friend bool operator==(const Acceptance&, const Acceptance&) = default;
 };
@@ -89,12 +89,12 @@ struct Acceptance {
 // A trace, a reading, a correction, a trip: what was done.
 struct HistoryEntry {
   HistoryId id;
-  std::string when;
-  std::string who;
-  std::string kind;
-  std::string subject;
-  std::string text;
-  Extra extra;
+  std::string when{};
+  std::string who{};
+  std::string kind{};
+  std::string subject{};
+  std::string text{};
+  Extra extra{};
 
   friend bool operator==(const HistoryEntry&, const HistoryEntry&) = default;
 };

@@ -15,23 +15,23 @@
 namespace cordreach::site {
 
 struct Ambient {
-  Known<units::Temperature> room;   // absent: 25 °C
-  Known<units::Temperature> panel;  // absent: room
-  Known<units::Temperature> wall;   // absent: 30 °C
+  Known<units::Temperature> room{};   // absent: 25 °C
+  Known<units::Temperature> panel{};  // absent: room
+  Known<units::Temperature> wall{};   // absent: 30 °C
 
   friend bool operator==(const Ambient&, const Ambient&) = default;
 };
 
 struct Site {
   SiteId id;
-  std::string name;
-  Ambient ambient;
+  std::string name{};
+  Ambient ambient{};
   std::tuple<Collection<Supply>, Collection<Panel>, Collection<Circuit>, Collection<Floor>, Collection<Room>,
              Collection<Outlet>, Collection<Run>, Collection<FixedLoad>, Collection<Machine>, Collection<Cord>,
              Collection<Pad>, Collection<Hookup>, Collection<ExtensionUse>, Collection<Acceptance>,
              Collection<HistoryEntry>>
-      collections;
-  Extra extra;
+      collections{};
+  Extra extra{};
 
   template <class T>
   [[nodiscard]] const Collection<T>& all() const {

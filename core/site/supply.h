@@ -22,31 +22,31 @@ enum class SupplyKindOfSource { Utility, Generator, Inverter };
 
 struct Supply {
   SupplyId id;
-  std::string name;
+  std::string name{};
   SupplyKindOfSource source = SupplyKindOfSource::Utility;
   WiringSystem system = WiringSystem::SplitPhase120;
-  Known<units::Resistance> loopImpedance;  // line to neutral, there and back, up to the panel
-  Known<units::Voltage> openCircuit;       // line to neutral
-  Known<units::Current> currentLimit;      // of a source that limits its own current
-  Extra extra;
+  Known<units::Resistance> loopImpedance{};  // line to neutral, there and back, up to the panel
+  Known<units::Voltage> openCircuit{};       // line to neutral
+  Known<units::Current> currentLimit{};      // of a source that limits its own current
+  Extra extra{};
 
   friend bool operator==(const Supply&, const Supply&) = default;
 };
 
 struct Panel {
   PanelId id;
-  std::string name;
-  std::optional<SupplyId> supply;  // this or fedFrom
-  std::optional<PanelId> fedFrom;
-  Known<units::Length> feederLength;
-  Known<units::WireSize> feederSize;
-  std::optional<Place> place;
-  std::string room;
-  std::string keyHolder;
-  std::string hours;
-  std::string owner;  // whose power it is
-  std::string call;   // whom to call
-  Extra extra;
+  std::string name{};
+  std::optional<SupplyId> supply{};  // this or fedFrom
+  std::optional<PanelId> fedFrom{};
+  Known<units::Length> feederLength{};
+  Known<units::WireSize> feederSize{};
+  std::optional<Place> place{};
+  std::string room{};
+  std::string keyHolder{};
+  std::string hours{};
+  std::string owner{};  // whose power it is
+  std::string call{};   // whom to call
+  Extra extra{};
 
   friend bool operator==(const Panel&, const Panel&) = default;
 };
@@ -59,21 +59,21 @@ using tables::Metal;
 struct Circuit {
   CircuitId id;
   PanelId panel;
-  std::string number;               // as on the panel: "5", "1/3"
-  std::vector<std::size_t> phases;  // of the panel, 0 = A; one entry a pole
-  std::string purpose;
-  Known<units::Current> rating;
+  std::string number{};               // as on the panel: "5", "1/3"
+  std::vector<std::size_t> phases{};  // of the panel, 0 = A; one entry a pole
+  std::string purpose{};
+  Known<units::Current> rating{};
   BreakerCurve curve = BreakerCurve::ThermalMagnetic;
   bool groundFault = false;  // ground-fault breaker
   bool arcFault = false;
   bool mayNotTrip = false;  // old or damaged: not to be relied on
   UseClass use = UseClass::Ordinary;
-  std::string askWhom;                       // of an ask-first circuit
-  std::vector<CircuitId> sharesNeutralWith;  // a multiwire circuit: the others of the group
-  Known<units::WireSize> size;
+  std::string askWhom{};                       // of an ask-first circuit
+  std::vector<CircuitId> sharesNeutralWith{};  // a multiwire circuit: the others of the group
+  Known<units::WireSize> size{};
   Metal metal = Metal::Copper;
-  Known<units::Temperature> insulation;  // rating of the building wire
-  Extra extra;
+  Known<units::Temperature> insulation{};  // rating of the building wire
+  Extra extra{};
 
   friend bool operator==(const Circuit&, const Circuit&) = default;
 };

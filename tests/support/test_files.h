@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Files that tests read, found from the place of this very file in the source tree.
+// Files that tests read: every test runs in the top folder of the source tree.
 #pragma once
 
 #include <filesystem>
@@ -12,7 +12,7 @@ namespace cordreach::test {
 
 // A path under tests/.
 [[nodiscard]] inline std::filesystem::path testFile(const std::string& name) {
-  return std::filesystem::path(__FILE__).parent_path().parent_path() / name;
+  return std::filesystem::path("tests") / name;
 }
 
 [[nodiscard]] inline std::string fileText(const std::filesystem::path& path) {
