@@ -2,6 +2,8 @@
 // Bold is the only attribute used, and only on a terminal: the word says what a colour would.
 #include "console/page.h"
 
+#include <algorithm>
+
 #include "text/severity_text.h"
 
 namespace cordreach::console {
@@ -18,10 +20,17 @@ void Page::heading(const std::string& words) {
   gap();
 }
 
-void Page::verdict(rules::Severity severity, const std::string& words) {
+void Page::rule(const std::string& words) {
+  const std::string line = text::forConsole(text::wrapped(words));
+  const std::size_t width = std::min(text::columnsOf(line.substr(0, line.find('\n'))), text::kPageWidth);
+  m_text += line + std::string(width, '-') + "\n";
+}
+
+void Page::verdict(rules::Severity severity, const std::string& words, const text::Indent& indent) {
   const std::string signal = text::signalWord(m_book, severity) + ".";
-  std::string said = text::forConsole(text::wrapped(signal + " " + words));
-  if (m_color) said = kBold + said.substr(0, signal.size()) + kPlain + said.substr(signal.size());
+  std::string said = text::forConsole(text::wrapped(signal + " " + words, indent));
+  const std::size_t end = indent.first.size() + signal.size();
+  if (m_color) said = indent.first + kBold + signal + kPlain + said.substr(end);
   m_text += said;
 }
 

@@ -18,8 +18,10 @@ class Page {
   Page(const text::Phrasebook& book, bool color) : m_book(book), m_color(color) {}
 
   void heading(const std::string& words);
+  // A heading within the page, underlined.
+  void rule(const std::string& words);
   // The signal word, then what it says.
-  void verdict(rules::Severity severity, const std::string& words);
+  void verdict(rules::Severity severity, const std::string& words, const text::Indent& indent = {});
   void paragraph(const std::string& words, const text::Indent& indent = {});
   void table(const std::vector<text::Column>& columns, const std::vector<std::vector<std::string>>& rows);
   void gap() { m_text += "\n"; }

@@ -4,7 +4,10 @@
 
 #include <array>
 
+#include "console/verb_assess.h"
+#include "console/verb_cord.h"
 #include "console/verb_heat.h"
+#include "console/verb_site.h"
 #include "console/verb_trip.h"
 
 namespace cordreach::console {
@@ -12,8 +15,11 @@ namespace cordreach::console {
 namespace {
 
 constexpr std::array kVerbs{
+    Verb{"assess", "What a building's plan comes to, and what to change", declareAssess},
+    Verb{"cord", "The one cord to take for a machine, a distance and an outlet", declareCord},
     Verb{"heat", "How hot a cord gets at a current", declareHeat},
     Verb{"trip", "When a breaker trips at a current", declareTrip},
+    Verb{"site", "Begins a site file, or says whether files are in order", declareSite},
 };
 
 }  // namespace

@@ -11,7 +11,8 @@ std::string errorSentence(const Phrasebook& book, const base::Error& error) {
 }
 
 std::string errorSentenceIn(const Phrasebook& book, const std::string& file, const base::Error& error) {
-  const std::string place = error.place.empty() ? file : file + " " + book.say("word.at") + " " + error.place;
+  const std::string place =
+      error.place.empty() || error.place == file ? file : file + " " + book.say("word.at") + " " + error.place;
   return place + ": " + errorSentence(book, error);
 }
 

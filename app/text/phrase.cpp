@@ -69,10 +69,11 @@ class Reader {
     return std::string(m_text.substr(from, m_at - from));
   }
 
-  // `induction:` names a branch; words that happen to hold a colon later on do not.
+  // `induction:` names a branch, a dotted code too; words that happen to hold a colon later on do not.
   std::string readKey() {
     const std::size_t from = m_at;
-    std::string key = readName();
+    while (m_at < m_text.size() && (isNameCharacter(m_text[m_at]) || m_text[m_at] == '.')) ++m_at;
+    std::string key(m_text.substr(from, m_at - from));
     if (!key.empty() && m_at < m_text.size() && m_text[m_at] == ':') {
       ++m_at;
       return key;
