@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
 
 #include "base/contract.h"
 #include "site/file_form.h"
@@ -32,6 +33,7 @@ template <class Q>
 [[nodiscard]] std::string shortestText(const Q& value) {
   using Form = site::FileForm<Q>;
   const double number = Form::toFile(value);
+  if constexpr (std::is_base_of_v<site::SiForm<Q>, Form>) return shortestText(number);
   for (int digits = 1; digits <= 17; ++digits) {
     char text[40];
     const auto end = std::to_chars(text, text + sizeof text, number, std::chars_format::general, digits).ptr;

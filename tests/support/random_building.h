@@ -3,27 +3,13 @@
 #pragma once
 
 #include <cstdint>
-#include <random>
 
 #include "network/network.h"
 #include "network/wiring_system.h"
+#include "support/dice.h"
 #include "support/network_builder.h"
 
 namespace cordreach::testing {
-
-class Dice {
- public:
-  explicit Dice(std::uint64_t seed) : m_engine(seed) {}
-  // The engine's sequence is fixed by the standard; the library's distributions are not.
-  [[nodiscard]] double between(double low, double high) {
-    return low + (high - low) * static_cast<double>(m_engine() >> 11) * 0x1p-53;
-  }
-  [[nodiscard]] std::size_t below(std::size_t count) { return static_cast<std::size_t>(m_engine() % count); }
-  [[nodiscard]] bool chance(double probability) { return between(0, 1) < probability; }
-
- private:
-  std::mt19937_64 m_engine;
-};
 
 struct BuildingMix {
   std::size_t circuits = 6;

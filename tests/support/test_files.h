@@ -8,7 +8,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace cordreach::test {
+namespace cordreach::testing {
 
 // A path under tests/.
 [[nodiscard]] inline std::filesystem::path testFile(const std::string& name) {
@@ -21,4 +21,4 @@ namespace cordreach::test {
   return std::string(std::istreambuf_iterator<char>(stream), {});
 }
 
-}  // namespace cordreach::test
+}  // namespace cordreach::testing
