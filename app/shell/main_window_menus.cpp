@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The menus of the window. What a view can do by itself it brings as its own actions.
+#include <QAction>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+#include <QShortcut>
+
+#include "shell/about_dialog.h"
+#include "shell/main_window.h"
+#include "shell/map_place.h"
+#include "shell/place_tabs.h"
+#include "shell/say.h"
+#include "shell/top_row.h"
+#include "shell/verdict_band.h"
+
+namespace cordreach::app {
+
+QAction* MainWindow::add(QMenu* menu, const char* code, const QKeySequence& keys, const std::function<void()>& act) {
+  QAction* action = menu->addAction(say(m_book, code));
+  action->setShortcut(keys);
+  // Menus live in the top row; the window itself must hear the keys wherever the focus is.
+  addAction(action);
+  connect(action, &QAction::triggered, this, act);
+  m_worded.emplace_back(action, code);
+  return action;
+}
+
+QMenu* MainWindow::addMenu(const char* code) {
+  QMenu* menu = m_top->menus()->addMenu(say(m_book, code));
+  m_wordedMenus.emplace_back(menu, code);
+  return menu;
+}
+
+void MainWindow::buildMenus() {
+  buildFileMenu();
+  buildEditMenu();
+  buildViewMenu();
+  QMenu* help = addMenu("window.menu.help");
+  add(help, "window.action.about", {}, [this] { AboutDialog(m_book, this).exec(); });
+  m_top->places()->addTab(say(m_book, "window.place.map"));
+  m_top->setUndoRedo(m_undo, m_redo);
+}
+
+void MainWindow::buildFileMenu() {
+  QMenu* file = addMenu("window.menu.file");
+  add(file, "window.action.new", QKeySequence::New, [this] { m_files.newSite(); });
+  add(file, "window.action.open", QKeySequence::Open, [this] { m_files.chooseAndOpen(); });
+  m_recent = file->addMenu(say(m_book, "window.menu.recent"));
+  m_wordedMenus.emplace_back(m_recent, "window.menu.recent");
+  add(file, "window.action.demo", {}, [this] {
+    if (m_files.mayLeave()) m_files.showDemo();
+  });
+  file->addSeparator();
+  add(file, "window.action.save", QKeySequence::Save, [this] { m_files.save(); });
+  add(file, "window.action.save_as", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), [this] { m_files.saveAs(); });
+  file->addSeparator();
+  add(file, "window.action.quit", QKeySequence(Qt::CTRL | Qt::Key_Q), [this] { close(); });
+  fillRecent();
+}
+
+void MainWindow::fillRecent() {
+  m_recent->clear();
+  for (const QString& path : m_settings.recentFiles()) {
+    const QFileInfo file(path);
+    QAction* action = m_recent->addAction(file.fileName().replace('&', "&&"));
+    action->setToolTip(path);
+    connect(action, &QAction::triggered, this, [this, path] {
+      if (m_files.mayLeave()) m_files.openPath(path);
+    });
+  }
+  m_recent->setToolTipsVisible(true);
+  m_recent->setEnabled(!m_recent->isEmpty());
+}
+
+void MainWindow::buildEditMenu() {
+  QMenu* edit = addMenu("window.menu.edit");
+  m_undo = add(edit, "window.action.undo", QKeySequence(Qt::CTRL | Qt::Key_Z), [this] { m_document.undo(); });
+  m_redo =
+      add(edit, "window.action.redo", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] { m_document.redo(); });
+  edit->addSeparator();
+  QAction* remedy =
+      add(edit, "window.action.remedy", QKeySequence(Qt::CTRL | Qt::Key_Return), [this] { m_band->pressRemedy(); });
+  remedy->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)});
+  addActionsOf(m_map->work(), edit, "edit");
+  edit->addSeparator();
+  add(edit, "window.action.settings", QKeySequence(Qt::CTRL | Qt::Key_Comma), [this] { showSettings(); });
+}
+
+void MainWindow::buildViewMenu() {
+  QMenu* view = addMenu("window.menu.view");
+  add(view, "window.action.map", QKeySequence(Qt::CTRL | Qt::Key_1),
+      [this] { m_map->work()->setFocus(Qt::ShortcutFocusReason); });
+  addActionsOf(m_map->work(), view, "view");
+  view->addSeparator();
+  m_columnShown = add(view, "window.action.column", QKeySequence(Qt::Key_F9), [this] { arrange(); });
+  m_columnShown->setCheckable(true);
+  connect(m_columnShown, &QAction::toggled, this, &MainWindow::arrange);
+  add(view, "window.action.next_region", QKeySequence(Qt::Key_F6), [this] { cycleFocus(true); });
+  add(view, "window.action.previous_region", QKeySequence(Qt::SHIFT | Qt::Key_F6), [this] { cycleFocus(false); });
+}
+
+// A view says by the property "menu" where an action of its own belongs.
+void MainWindow::addActionsOf(const QWidget* view, QMenu* menu, const char* name) {
+  bool first = true;
+  for (QAction* action : view->actions()) {
+    if (action->property("menu").toString() != QLatin1String(name)) continue;
+    if (std::exchange(first, false)) menu->addSeparator();
+    menu->addAction(action);
+  }
+}
+
+}  // namespace cordreach::app

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "shell/verdict_band.h"
+
+#include <QAccessible>
+#include <QEvent>
+#include <QFontMetrics>
+#include <QLabel>
+#include <QPainter>
+#include <algorithm>
+
+#include "look/look.h"
+#include "look/severity_mark.h"
+#include "shell/remedy_button.h"
+#include "shell/say.h"
+
+namespace cordreach::app {
+
+namespace {
+
+constexpr int kMargin = 24;
+constexpr int kMark = 52;
+constexpr int kWordsLeft = 92;
+constexpr int kMostWords = 850;  // no line of a sentence gets longer
+constexpr int kStillMs = 400;    // a verdict is read out once it has been still for so long
+
+int heightOf(const QFont& font, int width, const QString& text) {
+  if (text.isEmpty()) return 0;
+  return QFontMetrics(font).boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, text).height();
+}
+
+}  // namespace
+
+VerdictBand::VerdictBand(Session& session, QWidget* parent)
+    : QWidget(parent), m_session(session), m_button(new RemedyButton(this)), m_after(new QLabel(this)) {
+  setAccessibleName(say(session.book, "window.verdict"));
+  m_after->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+  m_after->setWordWrap(true);
+  m_announceSoon.setSingleShot(true);
+  m_announceSoon.setInterval(kStillMs);
+  connect(&m_announceSoon, &QTimer::timeout, this, &VerdictBand::announce);
+  connect(m_button, &QAbstractButton::clicked, this, &VerdictBand::pressRemedy);
+  connect(&session.judge, &JudgeService::judged, this, &VerdictBand::showVerdict);
+  connect(&session.document, &Document::changed, this, &VerdictBand::freshen);
+  connect(&session.document, &Document::supposed, this, &VerdictBand::freshen);
+  connect(&session.judge, &JudgeService::busyChanged, this, &VerdictBand::freshen);
+  freshen();
+}
+
+void VerdictBand::showVerdict(const std::shared_ptr<const Verdict>& verdict) {
+  m_shown = verdict;
+  m_words = wordsOf(*verdict, m_session.selection.single(), m_session.book);
+  setAccessibleDescription(m_words.spoken());
+  m_announceSoon.start();
+  freshen();
+}
+
+bool VerdictBand::isFresh() const {
+  return m_shown && m_shown->site == m_session.document.shown() && m_shown->number == m_session.judge.latest();
+}
+
+void VerdictBand::freshen() {
+  const bool hasChange = !m_words.button.isEmpty();
+  m_button->setText(m_words.button);
+  m_button->setAccessibleDescription(m_words.after);
+  m_button->setEnabled(hasChange && isFresh());
+  m_button->setVisible(hasChange);
+  QString under = hasChange ? m_words.after : m_words.order;
+  if (m_words.seeking && isFresh()) under = say(m_session.book, "window.verdict.seeking");
+  if (!hasChange && !m_words.finding) under.clear();
+  m_after->setText(under.isEmpty() || under.endsWith('.') ? under : under + '.');
+  layOut();
+  update();
+}
+
+void VerdictBand::setColumn(int width, bool narrow) {
+  m_columnWidth = width;
+  m_narrow = narrow;
+  layOut();
+}
+
+VerdictBand::Places VerdictBand::places() const {
+  const int left = look::scaled(kWordsLeft);
+  const int right = width() - kMargin - m_columnWidth - 28;
+  const int wide = std::max(120, std::min(right - left, look::scaled(kMostWords)));
+  Places at;
+  const QFontMetrics plate(look::font(look::Type::BodyBold));
+  at.plate =
+      QRect(left, look::scaled(12), plate.horizontalAdvance(m_words.signal) + look::scaled(20), look::scaled(24));
+  at.concerns =
+      QRect(at.plate.right() + look::scaled(12), at.plate.top(), left + wide - at.plate.right(), at.plate.height());
+  const int sentence = heightOf(look::font(look::Type::Verdict), wide, m_words.sentence);
+  at.sentence = QRect(left, at.plate.bottom() + look::scaled(5), wide, std::max(sentence, look::scaled(29)));
+  const int reason = heightOf(look::font(look::Type::Reason), wide, m_words.reason);
+  at.reason = QRect(left, at.sentence.bottom() + look::scaled(4), wide, reason);
+  return at;
+}
+
+QSize VerdictBand::sizeHint() const {
+  const int always = QFontMetrics(look::font(look::Type::Small)).height();
+  const int words = places().reason.bottom() + always + look::scaled(6);
+  const int column = m_after->geometry().bottom() + look::scaled(4);
+  return {look::scaled(900), std::max({words, column, look::scaled(m_narrow ? 92 : 112)})};
+}
+
+void VerdictBand::layOut() {
+  const int left = width() - kMargin - m_columnWidth;
+  // The button's ring stands outside its ground, which is what lines up with the column.
+  m_button->setGeometry(left - 4, look::scaled(12), m_columnWidth + 8, m_button->heightForWidth(m_columnWidth + 8));
+  m_after->setFont(look::font(m_button->isHidden() ? look::Type::Body : look::Type::Caption));
+  m_after->setAlignment(m_button->isHidden() ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignHCenter | Qt::AlignTop);
+  QPalette palette = m_after->palette();
+  palette.setColor(QPalette::WindowText, look::tokens().ink2);
+  m_after->setPalette(palette);
+  const int top = m_button->isHidden() ? look::scaled(18) : m_button->geometry().bottom() + look::scaled(4);
+  m_after->setGeometry(left, top, m_columnWidth, m_after->heightForWidth(m_columnWidth));
+  const int wanted = sizeHint().height();
+  if (minimumHeight() != wanted) setFixedHeight(wanted);
+}
+
+QString VerdictBand::concernsLine() const {
+  if (isFresh()) return m_words.concerns;
+  const QString working = say(m_session.book, "window.verdict.working");
+  return m_words.concerns.isEmpty() ? working : m_words.concerns + QStringLiteral("  ·  ") + working;
+}
+
+void VerdictBand::paintEvent(QPaintEvent* /*event*/) {
+  const look::Tokens& t = look::tokens();
+  const bool fresh = isFresh();
+  QPainter painter(this);
+  painter.setFont(look::font(look::Type::Small));
+  painter.setPen(t.ink3);
+  const Places at = places();
+  const QRect always(at.reason.left(), height() - painter.fontMetrics().height() - look::scaled(3), at.reason.width(),
+                     painter.fontMetrics().height());
+  painter.drawText(always, Qt::AlignLeft | Qt::AlignVCenter, say(m_session.book, "always"));
+  painter.setPen(t.ink2);
+  painter.setFont(look::font(look::Type::Body));
+  if (!m_shown) {
+    painter.drawText(at.plate.adjusted(0, 0, 400, 0), Qt::AlignLeft | Qt::AlignVCenter,
+                     say(m_session.book, "window.verdict.working"));
+    return;
+  }
+  // Dimmed as a whole: what is old must not look like an answer.
+  painter.setOpacity(fresh ? 1 : 0.55);
+  const bool dark = t.dark;
+  look::paintSeverityMark(painter, QRectF(kMargin, look::scaled(15), look::scaled(kMark), look::scaled(kMark)),
+                          m_words.severity, dark);
+  painter.setFont(look::font(look::Type::BodyBold));
+  look::paintSignalPlate(painter, at.plate, m_words.severity, m_words.signal, dark);
+  painter.setFont(look::font(look::Type::Verdict));
+  painter.setPen(t.ink);
+  painter.drawText(at.sentence, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_words.sentence);
+  painter.setFont(look::font(look::Type::Reason));
+  painter.setPen(t.ink2);
+  painter.drawText(at.reason, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_words.reason);
+  painter.setOpacity(1);
+  painter.setFont(look::font(look::Type::Body));
+  painter.drawText(at.concerns, Qt::AlignLeft | Qt::AlignVCenter, concernsLine());
+}
+
+void VerdictBand::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  layOut();
+}
+
+void VerdictBand::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::LanguageChange) {
+    setAccessibleName(say(m_session.book, "window.verdict"));
+    if (m_shown) m_words = wordsOf(*m_shown, m_session.selection.single(), m_session.book);
+    freshen();
+  }
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) freshen();
+}
+
+void VerdictBand::announce() {
+  if (!isFresh()) return m_announceSoon.start();
+  QAccessibleEvent alert(this, QAccessible::Alert);
+  QAccessible::updateAccessibility(&alert);
+}
+
+void VerdictBand::pressRemedy() {
+  if (m_words.button.isEmpty() || !m_words.finding) return;
+  // Found for another site than the one on screen: the next verdict brings its own.
+  if (!isFresh() || m_session.document.isSupposing()) {
+    emit refused(say(m_session.book, "window.verdict.stale_remedy"));
+    return;
+  }
+  const planning::Remedy remedy = m_shown->remedies[*m_words.finding].front();
+  const base::Result<base::Done> done = m_session.document.apply(remedy.edit);
+  if (!done) emit refused(sentenceOf(m_session.book, done.error()));
+}
+
+}  // namespace cordreach::app

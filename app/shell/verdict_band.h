@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The verdict, always in the same place and under the same name: shape, signal word, what it concerns, the sentence,
+// the reason, and the one change that mends it, with a button that makes it. While a newer answer is being worked out
+// the old one is dimmed and its button is off.
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+
+#include "document/session.h"
+#include "shell/verdict_choice.h"
+
+class QLabel;
+
+namespace cordreach::app {
+
+class RemedyButton;
+
+class VerdictBand : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit VerdictBand(Session& session, QWidget* parent = nullptr);
+
+  // The right-hand column's width; narrow bands keep the reason to one line.
+  void setColumn(int width, bool narrow);
+  [[nodiscard]] const VerdictWords& words() const { return m_words; }
+  // What is shown was judged of what is on screen now.
+  [[nodiscard]] bool isFresh() const;
+  [[nodiscard]] RemedyButton* button() const { return m_button; }
+  [[nodiscard]] QSize sizeHint() const override;
+
+ public slots:
+  // Makes the change of the button, as one step that can be undone. A change found for another site than the present
+  // one is never made.
+  void pressRemedy();
+
+ signals:
+  void refused(const QString& sentence);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  struct Places {
+    QRect plate;
+    QRect concerns;
+    QRect sentence;
+    QRect reason;
+  };
+
+  void showVerdict(const std::shared_ptr<const Verdict>& verdict);
+  void freshen();
+  void layOut();
+  void announce();
+  [[nodiscard]] Places places() const;
+  [[nodiscard]] QString concernsLine() const;
+
+  Session& m_session;
+  VerdictWords m_words;
+  std::shared_ptr<const Verdict> m_shown;
+  RemedyButton* m_button;
+  QLabel* m_after;
+  QTimer m_announceSoon;
+  int m_columnWidth = 300;
+  bool m_narrow = false;
+};
+
+}  // namespace cordreach::app
