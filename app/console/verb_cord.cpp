@@ -73,6 +73,7 @@ Refusal readQuestion(const CordOptions& options, const Console& console, plannin
 
 int runCord(const CordOptions& options, const Console& console) {
   planning::CordQuestion question{};
+  question.name = console.book.say("word.the_machine");
   if (const Refusal refusal = readQuestion(options, console, question)) return *refusal;
   std::optional<site::Site> cart;
   if (!options.cart.empty()) {

@@ -48,7 +48,7 @@ int runNew(const SiteOptions& options, const Console& console) {
     return console.refuseFile(options.file, {"console.file_exists", "", {}});
   }
   const base::Result<base::Done> saved = io::saveSite(path, newSite(path.stem().string()));
-  if (!saved) return console.refuse(saved.error());
+  if (!saved) return console.refuseFile(options.file, saved.error());
   return console.answer(text::forConsole(console.book.say("site.created", {{"file", options.file}}) + "\n"), kSound);
 }
 

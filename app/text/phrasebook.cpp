@@ -28,19 +28,18 @@ bool isPresent(const Argument* argument) {
   return !std::get<std::string>(argument->value).empty();
 }
 
+using Numbers = std::vector<const Argument*>;
+
 // Two amps or two volts that would read the same whole number although one is above the other: then the decimal
 // decides.
-bool decimalDecides(std::string_view unit, const std::set<std::string>& mentioned, const Arguments& arguments) {
-  std::vector<double> values;
-  for (const Argument& argument : arguments) {
-    const double* number = std::get_if<double>(&argument.value);
-    if (number != nullptr && unitOf(argument.name) == unit && mentioned.count(argument.name) != 0) {
-      values.push_back(*number);
-    }
-  }
-  for (std::size_t i = 0; i < values.size(); ++i) {
-    for (std::size_t j = i + 1; j < values.size(); ++j) {
-      if (std::round(values[i]) == std::round(values[j]) && std::abs(values[i] - values[j]) >= 0.05) return true;
+bool decimalDecides(std::string_view unit, const Numbers& said) {
+  for (std::size_t i = 0; i < said.size(); ++i) {
+    if (unitOf(said[i]->name) != unit) continue;
+    for (std::size_t j = i + 1; j < said.size(); ++j) {
+      if (unitOf(said[j]->name) != unit) continue;
+      const double a = std::get<double>(said[i]->value);
+      const double b = std::get<double>(said[j]->value);
+      if (std::round(a) == std::round(b) && std::abs(a - b) >= 0.05) return true;
     }
   }
   return false;
@@ -50,9 +49,10 @@ class Speaker {
  public:
   Speaker(const Phrasebook& book, const Phrase& phrase, const Arguments& arguments)
       : m_book(book), m_arguments(arguments) {
-    const std::set<std::string> mentioned = phrase.argumentNames();
-    m_decimalAmps = decimalDecides("a", mentioned, arguments);
-    m_decimalVolts = decimalDecides("v", mentioned, arguments);
+    Numbers said;
+    collectSaid(phrase.parts(), said);
+    m_decimalAmps = decimalDecides("a", said);
+    m_decimalVolts = decimalDecides("v", said);
   }
 
   void speak(const PhraseParts& parts, std::string& said) const {
@@ -68,6 +68,18 @@ class Speaker {
   }
 
  private:
+  // The numbers of the branches that are taken.
+  void collectSaid(const PhraseParts& parts, Numbers& said) const {
+    for (const PhrasePart& part : parts) {
+      if (part.kind == PartKind::Value) {
+        const Argument* argument = find(m_arguments, part.text);
+        if (argument != nullptr && std::holds_alternative<double>(argument->value)) said.push_back(argument);
+      } else if (const PhraseBranch* branch = part.kind == PartKind::Words ? nullptr : branchOf(part)) {
+        collectSaid(branch->parts, said);
+      }
+    }
+  }
+
   [[nodiscard]] std::string valueText(const Argument* argument) const {
     if (argument == nullptr) return m_book.say("word.unknown");
     if (const std::string* words = std::get_if<std::string>(&argument->value)) return *words;

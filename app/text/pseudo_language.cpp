@@ -31,16 +31,16 @@ std::string accented(char c) {
 std::string lengthened(const std::string& words) {
   std::string longer;
   double owed = 0.0;
-  std::size_t letters = 0;
+  bool inWord = false;
   const auto endWord = [&] {
-    owed += kLonger * static_cast<double>(letters);
-    letters = 0;
-    for (; owed >= 1.0; owed -= 1.0) longer += '~';
+    for (; inWord && owed >= 1.0; owed -= 1.0) longer += '~';
+    inWord = false;
   };
   for (const char c : words) {
+    owed += kLonger;
     if (std::isalpha(static_cast<unsigned char>(c)) != 0) {
-      ++letters;
-    } else if (letters > 0) {
+      inWord = true;
+    } else {
       endWord();
     }
     longer += accented(c);

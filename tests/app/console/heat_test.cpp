@@ -6,7 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
-#include "console/support.h"
+#include "app/console/support.h"
 #include "physics/cord_heat.h"
 #include "text/columns.h"
 #include "text/pseudo_language.h"

@@ -2,7 +2,7 @@
 // What any command line gets: exit codes, and where words go.
 #include <gtest/gtest.h>
 
-#include "console/support.h"
+#include "app/console/support.h"
 #include "text/columns.h"
 #include "text/pseudo_language.h"
 

@@ -52,7 +52,7 @@ TEST(Columns, LinesUpATableAndCutsNamesBeforeFigures) {
                                       {{"a very long name of a circuit", "14.6 A"}, {"short", "100.0 A"}}, 24);
   EXPECT_EQ(table,
             "Name                Amps\n"
-            "a very long n\u2026   14.6 A\n"
+            "a very long na\u2026   14.6 A\n"
             "short            100.0 A\n");
 }
 
