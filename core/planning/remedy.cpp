@@ -40,11 +40,12 @@ Candidates candidatesFor(const rules::Finding& finding, const site::Site& site) 
   return all;
 }
 
-std::vector<Remedy> search(const rules::Finding& finding, const std::vector<rules::Finding>& present, Trials& trials) {
+std::vector<Remedy> search(const rules::Finding& finding, const std::vector<rules::Finding>& present, Trials& trials,
+                           std::size_t offers) {
   std::vector<Remedy> remedies;
   if (finding.accepted) return remedies;
   for (const Candidate& candidate : candidatesFor(finding, trials.site())) {
-    if (remedies.size() == kOffers || trials.stopped()) break;
+    if (remedies.size() == offers || trials.stopped()) break;
     const std::optional<Trial>& trial = trials.of(candidate);
     if (!trial || trials.stopped() || !mends(candidate, *trial, finding, present)) continue;
     remedies.push_back({candidate.code, candidate.arguments, candidate.edit, numbersAfter(candidate, *trial)});
@@ -57,14 +58,14 @@ std::vector<Remedy> search(const rules::Finding& finding, const std::vector<rule
 std::vector<Remedy> remediesFor(const rules::Finding& finding, const site::Site& site,
                                 const std::vector<rules::Finding>& present, const base::Progress& progress) {
   Trials trials(site, progress);
-  return search(finding, present, trials);
+  return search(finding, present, trials, kOffers);
 }
 
 std::vector<std::vector<Remedy>> remediesForAll(const site::Site& site, const std::vector<rules::Finding>& present,
-                                                const base::Progress& progress) {
+                                                const base::Progress& progress, std::size_t offers) {
   Trials trials(site, progress);
   std::vector<std::vector<Remedy>> all;
-  for (const rules::Finding& finding : present) all.push_back(search(finding, present, trials));
+  for (const rules::Finding& finding : present) all.push_back(search(finding, present, trials, offers));
   return all;
 }
 

@@ -2,6 +2,7 @@
 // The change that mends a finding, tried before it is offered: an edit of the plan and what it then comes to.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -27,9 +28,10 @@ struct Remedy {
                                               const std::vector<rules::Finding>& present,
                                               const base::Progress& progress = {});
 
-// The same for every finding, in their order, trying no edit twice.
+// The same for every finding, in their order, trying no edit twice, and stopping at that many offers a finding.
 [[nodiscard]] std::vector<std::vector<Remedy>> remediesForAll(const site::Site& site,
                                                               const std::vector<rules::Finding>& present,
-                                                              const base::Progress& progress = {});
+                                                              const base::Progress& progress = {},
+                                                              std::size_t offers = 2);
 
 }  // namespace cordreach::planning
