@@ -135,7 +135,7 @@ base::Result<base::Done> replaceFile(const fs::path& path, std::string_view cont
   if (exists && S_ISDIR(old.st_mode)) return Error{"io.is_folder", path.string(), {}};
   if (exists && !S_ISREG(old.st_mode)) return Error{"io.not_a_file", path.string(), {}};
   // A folder that may be written would let the rename replace a file that may not.
-  if (exists && ::access(target.c_str(), W_OK) != 0) return fileError(errno, path, kWriting);
+  if (exists && ::faccessat(AT_FDCWD, target.c_str(), W_OK, AT_EACCESS) != 0) return fileError(errno, path, kWriting);
 
   const std::string name = temporaryName(target);
   Descriptor descriptor(::open(name.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, exists ? 0600 : 0666));

@@ -61,11 +61,9 @@ std::string timeOfDayText(units::Duration time) {
   const std::string hoursAndMinutes = twoDigits(minutes / 60) + ":" + twoDigits(minutes % 60);
   const double seconds = time.si() - static_cast<double>(minutes) * 60.0;
   if (seconds == 0.0) return hoursAndMinutes;
-  const std::string text = shortestText(seconds);
-  if (seconds >= 0.001) return hoursAndMinutes + ":" + (seconds < 10.0 ? "0" : "") + text;
-  char fixed[40];  // no exponent in a time of day
-  const auto end = std::to_chars(fixed, fixed + sizeof fixed, seconds, std::chars_format::fixed, 16).ptr;
-  return hoursAndMinutes + ":0" + std::string(fixed, end);
+  char text[400];  // in full, however small: there is no exponent in a time of day
+  const auto end = std::to_chars(text, text + sizeof text, seconds, std::chars_format::fixed).ptr;
+  return hoursAndMinutes + ":" + (seconds < 10.0 ? "0" : "") + std::string(text, end);
 }
 
 std::optional<units::Duration> readTimeOfDay(std::string_view text) {
@@ -87,6 +85,7 @@ std::optional<units::Duration> readTimeOfDay(std::string_view text) {
 
 std::string shortestText(double number) {
   CORDREACH_EXPECTS(std::isfinite(number));
+  if (number == 0.0) return "0";  // a zero's sign says nothing
   char text[40];
   const auto end = std::to_chars(text, text + sizeof text, number).ptr;
   return std::string(text, end);
