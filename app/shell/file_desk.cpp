@@ -130,6 +130,12 @@ bool FileDesk::mayLeave() {
 
 bool FileDesk::offerRecovery(const QString& folder) {
   for (const Recoverable& one : findRecoverable(folder)) {
+    // Killed between a save and the end of its journal: nothing is missing.
+    const base::Result<site::Site> saved = io::loadSite(QFile::encodeName(one.sitePath).toStdString());
+    if (saved && saved.value() == one.site) {
+      discard(one);
+      continue;
+    }
     const std::string when = QLocale().toString(one.lastChange, QLocale::ShortFormat).toStdString();
     const int answer =
         ask(m_tools.window, {say(m_tools.book, "window.recover.sentence", {{"name", one.site.name}}),

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A window of its own for a test: fresh settings, a recovery folder of its own, the demo building in it.
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QFile>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+
+#include "shell/main_window.h"
+#include "shell/verdict_band.h"
+
+namespace cordreach::app {
+
+class WindowTest : public ::testing::Test {
+ protected:
+  WindowTest() {
+    QFile::remove(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) + "/cordreach/settings.ini");
+    look::Choices choices = settings.choices();
+    choices.units = text::UnitSystem::Us;
+    settings.setChoices(choices);
+    window = std::make_unique<MainWindow>(settings, folder.path() + "/recovery");
+    window->files().showDemo();
+    window->resize(1280, 800);
+    window->show();
+  }
+
+  // The verdict is of what is on screen, and its remedies are tried.
+  [[nodiscard]] bool settles() {
+    return QTest::qWaitFor([this] { return window->band()->isFresh() && !window->session().judge.isBusy(); }, 60000);
+  }
+  [[nodiscard]] Document& document() { return window->session().document; }
+  [[nodiscard]] const VerdictWords& words() const { return window->band()->words(); }
+
+  // Presses that answer of the question that comes up next; what it asked stands in `asked`.
+  void answerNext(int answer) {
+    QTimer::singleShot(0, window.get(), [this, answer] {
+      auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+      ASSERT_NE(box, nullptr);
+      asked = box->text();
+      told = box->informativeText();
+      box->buttons().at(answer)->click();
+    });
+  }
+
+  QTemporaryDir folder;
+  look::Settings settings;
+  std::unique_ptr<MainWindow> window;
+  QString asked;
+  QString told;
+};
+
+}  // namespace cordreach::app
