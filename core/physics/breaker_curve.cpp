@@ -4,14 +4,27 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <string>
+#include <string_view>
 
+#include "base/contract.h"
 #include "tables/table.h"
 
 namespace cordreach::physics {
 namespace {
 
-double constant(const char* id) { return tables::table("breaker_curves").at(id).number("value"); }
+// Read once: a day of a building asks for them tens of thousands of times.
+double constant(const char* id) {
+  static const std::map<std::string, double, std::less<>> values = [] {
+    std::map<std::string, double, std::less<>> read;
+    for (const tables::Row& row : tables::table("breaker_curves").rows()) read[row.id()] = row.number("value");
+    return read;
+  }();
+  const auto found = values.find(std::string_view(id));
+  CORDREACH_EXPECTS(found != values.end());
+  return found->second;
+}
 
 // I_th in multiples of the rating at its own air, and how it moves with other air.
 struct Replica {

@@ -28,6 +28,7 @@ std::optional<Trial> run(const Candidate& candidate, const site::Site& site, con
   options.panels.emplace();
   addPanels(candidate, site, *options.panels);
   addPanels(candidate, changed, *options.panels);
+  options.likelyOnly = true;
   options.progress.stop = progress.stop;
   Trial trial{study::assess(changed, options), {}};
   trial.findings = rules::judge(changed, trial.answer);

@@ -126,7 +126,8 @@ Answer assess(const site::Site& site, const StudyOptions& options) {
   std::size_t done = 0;
   for (const auto& [root, panels] : families) {
     if (options.progress.stopRequested()) break;
-    const PanelStates states = statesOf(site, moments, book, {panels, options.lostNeutral, options.progress});
+    const PanelStates states =
+        statesOf(site, moments, book, {panels, options.lostNeutral, options.likelyOnly, options.progress});
     if (options.progress.stopRequested()) break;
     FamilyStudy(site, states).addTo(answer);
     if (options.progress.report) {

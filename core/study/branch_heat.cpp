@@ -46,22 +46,32 @@ units::ResistancePerLength reactanceOf(const units::WireSize& size) {
   return printed ? printed->value : tables::cordReactance60Hz(size).value;
 }
 
+template <class Resistance>
+LinearResistance lineThrough(Resistance resistance) {
+  constexpr double kSpanK = 100.0;
+  const double at20 = resistance(units::Temperature::fromCelsius(20.0));
+  return {at20, (resistance(units::Temperature::fromCelsius(20.0 + kSpanK)) - at20) / kSpanK};
+}
+
 }  // namespace
 
-RunHeat::RunHeat(Inputs inputs)
-    : m_inputs(std::move(inputs)), m_reactanceOhm((reactanceOf(m_inputs.size) * m_inputs.length).in(ohm)) {}
+RunHeat::RunHeat(const Inputs& inputs)
+    : m_wall(inputs.wall),
+      m_riseKPerA2(
+          (physics::buildingWireTemperature(inputs.size, inputs.metal, 1.0 * ampere, inputs.wall, inputs.insulation) -
+           inputs.wall)
+              .si()),
+      m_ohm(lineThrough([&](units::Temperature at) {
+        return (physics::wireResistance(inputs.size, inputs.metal, physics::WireUse::Building, at) * inputs.length)
+            .in(ohm);
+      })),
+      m_reactanceOhm((reactanceOf(inputs.size) * inputs.length).in(ohm)) {}
 
 units::Temperature RunHeat::temperatureAt(double rmsA) const {
-  return std::min(physics::beyondModelTemperature(),
-                  physics::buildingWireTemperature(m_inputs.size, m_inputs.metal, rmsA * ampere, m_inputs.wall,
-                                                   m_inputs.insulation));
+  return std::min(physics::beyondModelTemperature(), m_wall + m_riseKPerA2 * rmsA * rmsA * units::kelvin);
 }
 
-std::complex<double> RunHeat::ohmAt(double rmsA) const {
-  const auto resistance =
-      physics::wireResistance(m_inputs.size, m_inputs.metal, physics::WireUse::Building, temperatureAt(rmsA));
-  return {(resistance * m_inputs.length).in(ohm), m_reactanceOhm};
-}
+std::complex<double> RunHeat::ohmAt(double rmsA) const { return {m_ohm.at(temperatureAt(rmsA)), m_reactanceOhm}; }
 
 network::Branch RunHeat::warm(double poleRmsA, double neutralRmsA) const {
   return {ohmAt(poleRmsA), ohmAt(neutralRmsA)};
@@ -72,7 +82,9 @@ CordHeat::CordHeat(const Inputs& inputs)
       m_corner(heatCorner(inputs.corner)),
       m_worst(physics::ladderOf(m_section, m_corner)),
       m_rest(m_worst),
-      m_room(inputs.room) {
+      m_room(inputs.room),
+      m_ohmPerMetre(lineThrough(
+          [&](units::Temperature at) { return physics::cordResistance(m_section.size, at).in(ohmPerMetre); })) {
   const units::Length whole = moreIsWorse(lengthOf(inputs.make), inputs.corner);
   const units::Length worst = std::min(whole, inputs.laying.affected.value_or(whole));
   if (worst < whole) {
@@ -90,8 +102,7 @@ CordHeat::CordHeat(const Inputs& inputs)
 
 double CordHeat::ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) const {
   const auto heat = physics::steadyOf(ladder, rmsA * ampere, m_room);
-  const units::Temperature copper = heat ? heat->conductor : physics::beyondModelTemperature();
-  return physics::cordResistance(m_section.size, copper).in(ohmPerMetre);
+  return m_ohmPerMetre.at(heat ? heat->conductor : physics::beyondModelTemperature());
 }
 
 network::Branch CordHeat::warm(double poleRmsA, double neutralRmsA) const {

@@ -20,6 +20,16 @@
 
 namespace cordreach::study {
 
+// Ohms over temperature, a straight line: kept so that warming costs no look-up.
+struct LinearResistance {
+  double at20;
+  double perKelvin;
+
+  [[nodiscard]] double at(units::Temperature temperature) const {
+    return at20 + perKelvin * (temperature.celsius() - 20.0);
+  }
+};
+
 class RunHeat : public timeline::BranchHeat {
  public:
   struct Inputs {
@@ -29,14 +39,17 @@ class RunHeat : public timeline::BranchHeat {
     std::optional<units::Temperature> insulation;
     units::Temperature wall;
   };
-  explicit RunHeat(Inputs inputs);
+  explicit RunHeat(const Inputs& inputs);
 
   [[nodiscard]] network::Branch warm(double poleRmsA, double neutralRmsA) const override;
   [[nodiscard]] units::Temperature temperatureAt(double poleRmsA) const;
 
  private:
   [[nodiscard]] std::complex<double> ohmAt(double rmsA) const;
-  Inputs m_inputs;
+
+  units::Temperature m_wall;
+  double m_riseKPerA2;  // the square law of the wall's wire, looked up once
+  LinearResistance m_ohm;
   double m_reactanceOhm;
 };
 
@@ -66,6 +79,7 @@ class CordHeat : public timeline::BranchHeat {
   physics::CordLadder m_worst;
   physics::CordLadder m_rest;  // of what lies on the floor beside that
   units::Temperature m_room;
+  LinearResistance m_ohmPerMetre;
   double m_worstLengthM = 0.0;
   double m_restLengthM = 0.0;
   double m_reactanceOhm = 0.0;

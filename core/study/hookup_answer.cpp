@@ -125,7 +125,7 @@ class HookupDay {
   void takeSpeed(const PanelState& state, const Plugged& plugged) {
     if (!plugged.load || !loadIn(state.likely().warm, plugged)->point.speedRpm) return;
     const auto rpmAt = [&](std::size_t corner) {
-      const auto* load = loadIn(state.settled[corner].warm, plugged);
+      const auto* load = loadIn(state.settled[corner].warm, state.scenes[corner].hookups.at(m_hookup.id));
       return load->stalled ? 0.0 : load->point.speedRpm.value_or(0.0);
     };
     m_answer->speedRpm = bandOf(rpmAt(0), rpmAt(1), rpmAt(2));

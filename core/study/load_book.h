@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The electrical law of every machine and fixed load of a site, made once: fitting a motor to its plate takes longer
-// than solving a circuit with it.
+// The electrical law of every machine and fixed load of a site, and the heating of its cords, made once: fitting a
+// motor to its plate takes longer than solving a circuit with it.
 #pragma once
 
 #include <map>
@@ -11,6 +11,8 @@
 
 #include "physics/load_law.h"
 #include "site/site.h"
+#include "study/branch_heat.h"
+#include "study/corner.h"
 #include "units/quantity.h"
 
 namespace cordreach::study {
@@ -23,12 +25,27 @@ class LoadBook {
   [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::Hookup& hookup, units::Voltage nominal);
   [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::FixedLoad& load, units::Voltage nominal);
 
+  struct CordKey {
+    std::string id;  // of the extension's use or of the hookup whose own cord it is
+    bool extension;
+    Corner corner;
+
+    friend auto operator<=>(const CordKey&, const CordKey&) = default;
+  };
+  template <class Make>
+  [[nodiscard]] std::shared_ptr<const CordHeat> heatOf(const CordKey& key, Make make) {
+    auto& heat = m_heats[key];
+    if (heat == nullptr) heat = make();
+    return heat;
+  }
+
  private:
   using Key = std::tuple<std::string, std::string, double, double>;  // id, inlet, torque factor, nominal volts
   std::shared_ptr<const physics::LoadLaw> remember(Key key, std::shared_ptr<const physics::LoadLaw> law);
 
   const site::Site& m_site;
   std::map<Key, std::shared_ptr<const physics::LoadLaw>> m_laws;
+  std::map<CordKey, std::shared_ptr<const CordHeat>> m_heats;
 };
 
 // Nameplate volts when the plate was not read: 115 V on a 120 V system, the system's own elsewhere.

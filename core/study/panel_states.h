@@ -44,6 +44,7 @@ struct PanelStates {
 struct PanelStudyOptions {
   std::set<site::PanelId> panels;
   std::set<site::CircuitId> lostNeutral;
+  bool likelyOnly = false;
   base::Progress progress{};
 };
 

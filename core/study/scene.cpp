@@ -28,7 +28,11 @@ class Plugger {
   }
 
   Scene run() {
-    for (const auto& id : m_moment.loads) addFixedLoad(m_site.at<site::FixedLoad>(id));
+    for (const auto& id : m_moment.loads) {
+      const auto& load = m_site.at<site::FixedLoad>(id);
+      // Everything that cycles comes on together at worst; at best it is off.
+      if (m_corner != Corner::Favourable || !load.cycle) addFixedLoad(load);
+    }
     for (const auto& id : m_moment.hookups) plug(m_site.at<site::Hookup>(id));
     return std::move(m_scene);
   }
@@ -115,7 +119,10 @@ class Plugger {
   void addCord(Supply& supply, CordLink link, const site::CordMake& make, const site::LayingOfCord& laying,
                const std::string& label) {
     Tap& tap = supply.path.tap;
-    const auto heat = std::make_shared<CordHeat>(CordHeat::Inputs{make, laying, roomOf(m_site), m_corner});
+    const std::string& id = link.extension ? link.extension->text() : link.hookup->text();
+    const auto heat = m_book.heatOf({id, link.extension.has_value(), m_corner}, [&] {
+      return std::make_shared<CordHeat>(CordHeat::Inputs{make, laying, roomOf(m_site), m_corner});
+    });
     auto& nodes = m_scene.network.circuits[tap.circuit].nodes;
     nodes.push_back({label, tap.node, heat->warm(0.0, 0.0)});
     tap.node = nodes.size() - 1;

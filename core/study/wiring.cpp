@@ -139,7 +139,8 @@ class Wirer {
     const std::size_t index = m_wiring.network.circuits.size();
     network::Circuit circuit{outlet.label, m_wiring.panels.at(panel->id), {0}, {{outlet.label, 0, {}}}, {}};
     m_wiring.network.circuits.push_back(std::move(circuit));
-    const auto heat = runHeat(units::WireSize::awg(14), tables::Metal::Copper, assumedRun(*panel, outlet), std::nullopt);
+    const auto heat =
+        runHeat(units::WireSize::awg(14), tables::Metal::Copper, assumedRun(*panel, outlet), std::nullopt);
     m_wiring.outletNodes.insert({{index, outlet.id}, addRun(index, 0, outlet.label, heat)});
     m_wiring.supposed.insert({outlet.id, index});
   }

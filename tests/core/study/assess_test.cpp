@@ -127,7 +127,7 @@ TEST(Assess, ShowsWhatALostNeutralDoes) {
   site::Circuit first = building.site.at<site::Circuit>(site::CircuitId("1"));
   first.sharesNeutralWith = {site::CircuitId("2")};
   building.site.all<site::Circuit>().put(first);
-  const Answer answer = assess(building.site, {.panels = {}, .lostNeutral = {site::CircuitId("1")}, .progress = {}});
+  const Answer answer = assess(building.site, {.panels = {}, .likelyOnly = false, .lostNeutral = {site::CircuitId("1")}, .progress = {}});
   // 10 and 30 ohm in series on 240 V share it one to three, less what the wires take.
   const double heavyV = hookup(answer, "HM").voltage.likely.in(volt);
   const double lightV = hookup(answer, "HN").voltage.likely.in(volt);
@@ -202,7 +202,7 @@ TEST(Assess, StudiesOnlyThePanelsAskedFor) {
   site::Panel second{site::PanelId("Q"), "Q", site::SupplyId("S"), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
   building.site.all<site::Panel>().put(second);
   const Answer answer =
-      assess(building.site, {.panels = std::set{site::PanelId("Q")}, .lostNeutral = {}, .progress = {}});
+      assess(building.site, {.panels = std::set{site::PanelId("Q")}, .likelyOnly = false, .lostNeutral = {}, .progress = {}});
   EXPECT_TRUE(answer.circuits.empty());
 }
 
