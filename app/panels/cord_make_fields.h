@@ -20,16 +20,24 @@ void addMakeFields(const FieldMaker<T>& maker, const std::string& prefix, Access
                                   fillFromLegend(make(thing));
                                   return std::nullopt;
                                 }));
-  fields.push_back(maker.known(prefix + "length", [make](auto& t) -> auto& { return make(t).length; }));
-  fields.push_back(maker.known(prefix + "size", [make](auto& t) -> auto& { return make(t).size; }));
-  fields.push_back(maker.known(prefix + "conductors", [make](auto& t) -> auto& { return make(t).conductors; }));
-  fields.push_back(maker.key(prefix + "type", [make](auto& t) -> auto& { return make(t).type; }, cordTypeChoices()));
-  fields.push_back(maker.known(prefix + "rating", [make](auto& t) -> auto& { return make(t).rating; }));
-  fields.push_back(maker.key(prefix + "plug", [make](auto& t) -> auto& { return make(t).plug; }, receptacleChoices()));
-  fields.push_back(maker.choice(prefix + "pin", [make](auto& t) -> auto& { return make(t).pin; }));
-  fields.push_back(
-      maker.flag(prefix + "cord_ground_fault", [make](auto& t) -> auto& { return make(t).groundFaultDevice; }));
-  fields.push_back(maker.flag(prefix + "print_readable", [make](auto& t) -> auto& { return make(t).printReadable; }));
+  fields.push_back(maker.known(
+      prefix + "length", [make](auto& t) -> auto& { return make(t).length; }));
+  fields.push_back(maker.known(
+      prefix + "size", [make](auto& t) -> auto& { return make(t).size; }));
+  fields.push_back(maker.known(
+      prefix + "conductors", [make](auto& t) -> auto& { return make(t).conductors; }));
+  fields.push_back(maker.key(
+      prefix + "type", [make](auto& t) -> auto& { return make(t).type; }, cordTypeChoices()));
+  fields.push_back(maker.known(
+      prefix + "rating", [make](auto& t) -> auto& { return make(t).rating; }));
+  fields.push_back(maker.key(
+      prefix + "plug", [make](auto& t) -> auto& { return make(t).plug; }, receptacleChoices()));
+  fields.push_back(maker.choice(
+      prefix + "pin", [make](auto& t) -> auto& { return make(t).pin; }));
+  fields.push_back(maker.flag(
+      prefix + "cord_ground_fault", [make](auto& t) -> auto& { return make(t).groundFaultDevice; }));
+  fields.push_back(maker.flag(
+      prefix + "print_readable", [make](auto& t) -> auto& { return make(t).printReadable; }));
 }
 
 }  // namespace cordreach::app

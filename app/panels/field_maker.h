@@ -123,6 +123,18 @@ class FieldMaker {
     return field;
   }
 
+  // The same field, which refuses to write (field.gone) once the part of the thing that it is about is not there.
+  template <class Holds>
+  [[nodiscard]] Field onlyWhile(Holds holds, Field field) const {
+    field.write = [id = m_id, holds, write = std::move(field.write)](
+                      const site::Site& site, std::string_view typed) -> base::Result<site::Edit> {
+      const T* now = site.find<T>(id);
+      if (now == nullptr || !holds(*now)) return base::Error{"field.gone", id.text(), {}};
+      return write(site, typed);
+    };
+    return field;
+  }
+
   [[nodiscard]] Field start(const std::string& key, FieldKind kind) const {
     return {.key = key, .label = m_book->say("field." + lastPart(key)), .kind = kind};
   }

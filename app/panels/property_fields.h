@@ -11,8 +11,7 @@
 namespace cordreach::app {
 
 // Of one thing; nothing when it is not there. The book must outlive the fields.
-[[nodiscard]] FieldGroups fieldsOf(const site::Site& site, const rules::Subject& subject,
-                                   const text::Phrasebook& book);
+[[nodiscard]] FieldGroups fieldsOf(const site::Site& site, const rules::Subject& subject, const text::Phrasebook& book);
 
 // Those that several things of one kind have in common; each writes to all of them in one edit.
 [[nodiscard]] FieldGroups commonFieldsOf(const site::Site& site, const std::vector<rules::Subject>& subjects,

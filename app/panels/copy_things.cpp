@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Copies of things, and what an edit added.
+#include "panels/fresh_id.h"
+#include "panels/new_things.h"
+
+namespace cordreach::app {
+
+namespace {
+
+using rules::Subject;
+using rules::SubjectKind;
+
+constexpr double kBesideM = 1.0;
+
+void moveBeside(std::optional<site::Place>& place) {
+  if (place) place->at.xM += kBesideM;
+}
+
+// Labels go on counting from one copy to the next, as each is already in the site.
+template <class T, class Alter>
+void copyOne(site::Site& copy, const std::string& id, site::Edit& edit, Alter alter) {
+  const T* original = copy.find<T>(decltype(T::id)(id));
+  if (original == nullptr) return;
+  T twin = *original;
+  twin.id = freshId<T>(copy);
+  alter(twin);
+  copy.all<T>().put(twin);
+  edit.changes.emplace_back(site::Change<T>{std::nullopt, std::move(twin)});
+}
+
+void copySubject(site::Site& copy, const Subject& subject, site::Edit& edit) {
+  switch (subject.kind) {
+    case SubjectKind::Outlet:
+      return copyOne<site::Outlet>(copy, subject.id, edit, [&](site::Outlet& twin) {
+        twin.label = nextOutletLabel(copy);
+        moveBeside(twin.place);
+      });
+    case SubjectKind::Machine:
+      return copyOne<site::Machine>(copy, subject.id, edit, [](site::Machine& twin) { moveBeside(twin.place); });
+    case SubjectKind::FixedLoad:
+      return copyOne<site::FixedLoad>(copy, subject.id, edit, [](site::FixedLoad& twin) {
+        twin.outlet.reset();  // its socket is taken by the first
+        twin.contact.clear();
+        moveBeside(twin.place);
+      });
+    case SubjectKind::Cord:
+      return copyOne<site::Cord>(copy, subject.id, edit, [&](site::Cord& twin) { twin.label = nextCordLabel(copy); });
+    case SubjectKind::Pad:
+      return copyOne<site::Pad>(copy, subject.id, edit, [](site::Pad&) {});
+    case SubjectKind::Hookup:
+    case SubjectKind::Circuit:
+    case SubjectKind::Panel:
+      return;
+  }
+}
+
+template <class T>
+std::optional<Subject> added(const site::AnyChange& change, SubjectKind kind) {
+  const auto* one = std::get_if<site::Change<T>>(&change);
+  if (one == nullptr || one->before || !one->after) return std::nullopt;
+  return Subject{kind, one->after->id.text()};
+}
+
+}  // namespace
+
+site::Edit copyOf(const site::Site& site, const std::vector<Subject>& subjects) {
+  site::Site copy = site;
+  site::Edit edit{"thing.copy", {}};
+  for (const Subject& subject : subjects) copySubject(copy, subject, edit);
+  return edit;
+}
+
+std::optional<Subject> addedBy(const site::Edit& edit) {
+  for (const site::AnyChange& change : edit.changes) {
+    for (const auto& subject :
+         {added<site::Outlet>(change, SubjectKind::Outlet), added<site::Panel>(change, SubjectKind::Panel),
+          added<site::Circuit>(change, SubjectKind::Circuit), added<site::FixedLoad>(change, SubjectKind::FixedLoad),
+          added<site::Machine>(change, SubjectKind::Machine), added<site::Cord>(change, SubjectKind::Cord),
+          added<site::Pad>(change, SubjectKind::Pad), added<site::Hookup>(change, SubjectKind::Hookup)}) {
+      if (subject) return subject;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace cordreach::app
