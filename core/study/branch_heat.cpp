@@ -126,6 +126,13 @@ bool CordHeat::isAtRestAfter(units::Duration run, units::Current rms) const {
 }
 
 std::optional<physics::HeatResult> CordHeat::after(units::Current rms, units::Duration run) const {
+  const auto known = std::find_if(m_asked.begin(), m_asked.end(),
+                                  [&](const Asked& asked) { return asked.rms == rms && asked.run == run; });
+  if (known != m_asked.end()) return known->result;
+  return m_asked.emplace_back(Asked{rms, run, heated(rms, run)}).result;
+}
+
+std::optional<physics::HeatResult> CordHeat::heated(units::Current rms, units::Duration run) const {
   if (isAtRestAfter(run, rms)) return physics::steady(m_section, rms, m_room, m_corner);
   physics::CordTransient transient(m_section, m_room, m_corner);
   transient.advance(rms, run);

@@ -5,6 +5,7 @@
 
 #include <complex>
 #include <optional>
+#include <vector>
 
 #include "physics/cord_heat.h"
 #include "physics/cord_ladder.h"
@@ -64,7 +65,7 @@ class CordHeat : public timeline::BranchHeat {
   explicit CordHeat(const Inputs& inputs);
 
   [[nodiscard]] network::Branch warm(double poleRmsA, double neutralRmsA) const override;
-  // Hottest place after that long; none: beyond the model.
+  // Hottest place after that long; none: beyond the model. Remembers what it was asked, for one thread.
   [[nodiscard]] std::optional<physics::HeatResult> after(units::Current rms, units::Duration run) const;
   // From cold until the conductor reaches that temperature; none: not within that run.
   [[nodiscard]] std::optional<units::Duration> timeTo(units::Temperature limit, units::Current rms,
@@ -73,6 +74,13 @@ class CordHeat : public timeline::BranchHeat {
  private:
   [[nodiscard]] double ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) const;
   [[nodiscard]] bool isAtRestAfter(units::Duration run, units::Current rms) const;
+  [[nodiscard]] std::optional<physics::HeatResult> heated(units::Current rms, units::Duration run) const;
+
+  struct Asked {
+    units::Current rms;
+    units::Duration run;
+    std::optional<physics::HeatResult> result;
+  };
 
   physics::CordSection m_section;  // its hottest stretch: where it is coiled or covered, if it is
   physics::Corner m_corner;
@@ -84,6 +92,7 @@ class CordHeat : public timeline::BranchHeat {
   double m_restLengthM = 0.0;
   double m_reactanceOhm = 0.0;
   double m_contactOhm = 0.0;
+  mutable std::vector<Asked> m_asked;
 };
 
 }  // namespace cordreach::study
