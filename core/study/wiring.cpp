@@ -159,11 +159,19 @@ class Wirer {
   std::map<site::OutletId, std::vector<const site::Run*>> m_runsTo;
 };
 
-Tap tapAt(const Wiring& wiring, const site::Site& site, const site::CircuitId& id, std::size_t node) {
+// Between the circuit's poles, or between those of them that a contact uses: one to the neutral, two to each other.
+Tap tapAt(const Wiring& wiring, const site::Site& site, const site::CircuitId& id, std::size_t node,
+          const std::vector<std::size_t>& contactPhases) {
   const auto& place = wiring.groups.places.at(id);
   const std::size_t first = wiring.groups.groups[place.group].firstPoles[place.member];
-  const bool severalPoles = site.at<site::Circuit>(id).phases.size() > 1;
-  return {place.group, node, first, severalPoles ? std::optional(first + 1) : std::nullopt};
+  const std::vector<std::size_t>& phases = site.at<site::Circuit>(id).phases;
+  std::vector<std::size_t> used;
+  for (std::size_t i = 0; i < phases.size(); ++i) {
+    const bool named = std::find(contactPhases.begin(), contactPhases.end(), phases[i]) != contactPhases.end();
+    if (contactPhases.empty() || named) used.push_back(first + i);
+  }
+  if (used.empty()) used.push_back(first);
+  return {place.group, node, used.front(), used.size() > 1 ? std::optional(used[1]) : std::nullopt};
 }
 
 network::Phasor sourcePhasor(const Wiring& wiring, const network::Circuit& circuit, std::size_t pole) {
@@ -189,7 +197,8 @@ std::optional<Tap> tapOf(const Wiring& wiring, const site::Site& site, const sit
   }
   const auto place = wiring.groups.places.find(contact.assignment->circuit);
   if (place == wiring.groups.places.end()) return std::nullopt;
-  return tapAt(wiring, site, contact.assignment->circuit, wiring.outletNodes.at({place->second.group, outlet.id}));
+  return tapAt(wiring, site, contact.assignment->circuit, wiring.outletNodes.at({place->second.group, outlet.id}),
+               contact.poles);
 }
 
 std::optional<Tap> tapOf(const Wiring& wiring, const site::Site& site, const site::FixedLoad& load) {
@@ -200,7 +209,7 @@ std::optional<Tap> tapOf(const Wiring& wiring, const site::Site& site, const sit
     const auto known = wiring.outletNodes.find({place->second.group, *load.outlet});
     if (known != wiring.outletNodes.end()) node = known->second;
   }
-  return tapAt(wiring, site, load.circuit, node);
+  return tapAt(wiring, site, load.circuit, node, {});
 }
 
 units::Voltage openCircuitOf(const Wiring& wiring, const Tap& tap) {

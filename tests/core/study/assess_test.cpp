@@ -127,7 +127,8 @@ TEST(Assess, ShowsWhatALostNeutralDoes) {
   site::Circuit first = building.site.at<site::Circuit>(site::CircuitId("1"));
   first.sharesNeutralWith = {site::CircuitId("2")};
   building.site.all<site::Circuit>().put(first);
-  const Answer answer = assess(building.site, {.panels = {}, .likelyOnly = false, .lostNeutral = {site::CircuitId("1")}, .progress = {}});
+  const Answer answer =
+      assess(building.site, {.panels = {}, .likelyOnly = false, .lostNeutral = {site::CircuitId("1")}, .progress = {}});
   // 10 and 30 ohm in series on 240 V share it one to three, less what the wires take.
   const double heavyV = hookup(answer, "HM").voltage.likely.in(volt);
   const double lightV = hookup(answer, "HN").voltage.likely.in(volt);
@@ -146,6 +147,19 @@ TEST(Assess, JudgesAnUntracedOutletAloneOnTheStrictestCommonBreaker) {
   EXPECT_FALSE(answer.breaker.rating.has_value());
   ASSERT_TRUE(answer.breaker.trip.has_value());
   EXPECT_TRUE(answer.breaker.trip->likely.has_value());
+}
+
+TEST(Assess, TakesAContactToTheNeutralWhenItUsesOnePoleOfTwo) {
+  auto building =
+      SmallSite().circuit("1", 20, 60).machine("M", LoadClass::Resistance, 12).plug("M", SmallSite::at("1"));
+  site::Circuit circuit = building.site.at<site::Circuit>(site::CircuitId("1"));
+  circuit.phases = {0, 1};
+  building.site.all<site::Circuit>().put(circuit);
+  EXPECT_EQ(hookup(assess(building.site), "HM").nominal.in(volt), 240.0);
+  site::Outlet outlet = building.site.at<site::Outlet>(site::OutletId("1"));
+  outlet.contacts.front().poles = {1};
+  building.site.all<site::Outlet>().put(outlet);
+  EXPECT_EQ(hookup(assess(building.site), "HM").nominal.in(volt), 120.0);
 }
 
 TEST(Assess, GivesNoPowerToADeadContact) {
@@ -201,8 +215,8 @@ TEST(Assess, StudiesOnlyThePanelsAskedFor) {
   auto building = SmallSite().circuit("1", 20, 60);
   site::Panel second{site::PanelId("Q"), "Q", site::SupplyId("S"), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
   building.site.all<site::Panel>().put(second);
-  const Answer answer =
-      assess(building.site, {.panels = std::set{site::PanelId("Q")}, .likelyOnly = false, .lostNeutral = {}, .progress = {}});
+  const Answer answer = assess(
+      building.site, {.panels = std::set{site::PanelId("Q")}, .likelyOnly = false, .lostNeutral = {}, .progress = {}});
   EXPECT_TRUE(answer.circuits.empty());
 }
 
