@@ -99,7 +99,8 @@ MapCord cordOf(const MapContent& content, const ContentWish& wish, const site::H
   if (const auto chain = site::chainOf(wish.site, hookup)) {
     item.outlet = indexOfOutlet(content, chain->outlet.outlet);
     for (const site::ChainLink& link : chain->links) {
-      if (link.extension != nullptr) item.parts.push_back(extensionPart(wish, *link.extension, answered(item.parts.size())));
+      if (link.extension != nullptr)
+        item.parts.push_back(extensionPart(wish, *link.extension, answered(item.parts.size())));
     }
   }
   const site::Inlet* inlet = site::inletOf(wish.site, hookup);

@@ -84,8 +84,9 @@ void addPanels(MapContent& content, const ContentWish& wish) {
       item.circuitFigure = ampsText(wish.book, answer->current.likely);
       item.circuitName = circuitName(wish.site, answer->id);
       if (answer->breaker.rating) {
-        item.circuitName += QStringLiteral(", ") + QString::fromStdString(wish.book.say(
-                                "map.rating", {{"rating_a", answer->breaker.rating->in(units::ampere)}}));
+        item.circuitName +=
+            QStringLiteral(", ") + QString::fromStdString(wish.book.say(
+                                       "map.rating", {{"rating_a", answer->breaker.rating->in(units::ampere)}}));
       }
       item.severity =
           std::max(item.severity, severityOf(wish.verdict, {rules::SubjectKind::Circuit, answer->id.text()}));

@@ -61,7 +61,7 @@ struct MapRun {
   int to = -1;
   QPolygonF path{};  // drawn by hand; empty: none
   bool guessed = false;
-  QString name{};                   // of a home run: its circuit
+  QString name{};                  // of a home run: its circuit
   std::optional<QPointF> panel{};  // of a home run: where it leads on this floor
 };
 

@@ -52,10 +52,6 @@ QString trust(const ContentWish& wish, const site::Outlet& outlet) {
 
 }  // namespace
 
-QString say(const text::Phrasebook& book, std::string_view code, const base::Arguments& arguments) {
-  return QString::fromStdString(book.say(code, arguments));
-}
-
 QString ampsText(const text::Phrasebook& book, units::Current current) {
   return quantity(book, "current_a", current.in(units::ampere), true);
 }

@@ -5,10 +5,10 @@
 #include <QString>
 
 #include "map/map_content.h"
+#include "shell/say.h"
 
 namespace cordreach::app {
 
-[[nodiscard]] QString say(const text::Phrasebook& book, std::string_view code, const base::Arguments& arguments = {});
 // One decimal, as on drawings.
 [[nodiscard]] QString ampsText(const text::Phrasebook& book, units::Current current);
 [[nodiscard]] QString voltsText(const text::Phrasebook& book, units::Voltage voltage);

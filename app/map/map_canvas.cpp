@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "map/map_canvas.h"
+
+#include <QEvent>
+#include <QPainter>
+#include <QVariantAnimation>
+#include <algorithm>
+#include <cmath>
+
+#include "map/map_figures.h"
+#include "panels/delete_things.h"
+
+namespace cordreach::app {
+namespace {
+
+constexpr double kSmallestScale = 1.5;  // px a metre
+constexpr double kLargestScale = 240;
+constexpr double kMarginPx = 26;
+constexpr double kHitPx = 14;
+
+}  // namespace
+
+MapCanvas::MapCanvas(Session& session, MapMoment& moment, QWidget* parent)
+    : QWidget(parent), m_session(session), m_moment(moment), m_plugs(std::make_unique<PlugDrag>(*this)) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMouseTracking(true);
+  setAttribute(Qt::WA_OpaquePaintEvent);
+  setAttribute(Qt::WA_InputMethodEnabled, false);
+  grabGesture(Qt::PinchGesture);
+  setMinimumSize(320, 220);
+  use(ToolKind::Select);
+}
+
+MapCanvas::~MapCanvas() = default;
+
+void MapCanvas::setFloor(const std::optional<site::FloorId>& floor) {
+  const bool other = floor != m_floor;
+  m_floor = floor;
+  if (other) {
+    m_state.focus.reset();
+    m_state.hover.reset();
+  }
+  refresh();
+  if (other) fit();
+}
+
+void MapCanvas::setOverlay(Overlay overlay) {
+  m_overlay = overlay;
+  refresh();
+}
+
+void MapCanvas::setPicture(const QPixmap& picture) {
+  m_picture = picture;
+  update();
+}
+
+void MapCanvas::refresh() {
+  const auto focused = m_state.focus ? subjectOf(m_content, *m_state.focus) : std::nullopt;
+  const auto shown = m_session.document.shown();
+  const auto verdict = m_session.judge.last();
+  m_state.chosen = m_session.selection.chosen();
+  m_state.circuits = chosenCircuits(*shown, m_state.chosen);
+  m_content = contentOf({*shown, verdict.get(), verdict != nullptr && verdict->number == m_session.judge.latest(),
+                         m_floor, m_moment.chosen(), m_overlay, m_state.chosen, m_session.book});
+  m_state.hover.reset();
+  m_state.focus = focused ? itemOf(m_content, *focused) : std::nullopt;
+  relayout(m_layout.scale);
+  if (m_fitted) fit();
+  updateProposal();
+  m_plugs->refresh();
+}
+
+// The remedy of the worst finding that has one, when it moves a plug on this floor.
+void MapCanvas::updateProposal() {
+  m_state.proposed.reset();
+  const auto verdict = m_session.judge.last();
+  if (verdict == nullptr || !m_content.fresh) return;
+  for (const auto& remedies : verdict->remedies) {
+    if (remedies.empty()) continue;
+    for (const site::AnyChange& change : remedies.front().edit.changes) {
+      const auto* hookup = std::get_if<site::Change<site::Hookup>>(&change);
+      if (hookup == nullptr || !hookup->after) continue;
+      const auto* socket = std::get_if<site::OutletSocket>(&hookup->after->socket);
+      if (socket == nullptr) continue;
+      const auto machine = itemOf(m_content, {rules::SubjectKind::Machine, hookup->after->machine.text()});
+      const auto outlet = itemOf(m_content, {rules::SubjectKind::Outlet, socket->outlet.text()});
+      if (machine && outlet) m_state.proposed = ProposedMove{machine->index, outlet->index};
+    }
+    return;
+  }
+}
+
+void MapCanvas::use(ToolKind kind) {
+  if (m_tool) m_tool->cancel();
+  m_toolKind = kind;
+  switch (kind) {
+    case ToolKind::Select:
+      m_tool = selectTool(*this);
+      break;
+    case ToolKind::Outlet:
+      m_tool = outletTool(*this);
+      break;
+    case ToolKind::Panel:
+      m_tool = panelTool(*this);
+      break;
+    case ToolKind::Machine:
+      m_tool = machineTool(*this);
+      break;
+    case ToolKind::Load:
+      m_tool = loadTool(*this);
+      break;
+    case ToolKind::Wall:
+      m_tool = wallTool(*this);
+      break;
+    case ToolKind::Run:
+      m_tool = runTool(*this);
+      break;
+  }
+  setCursor(kind == ToolKind::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+  emit toolChanged();
+  update();
+}
+
+QString MapCanvas::hint() const {
+  const std::string_view code = m_tool->hint();
+  return code.empty() ? QString() : say(m_session.book, code);
+}
+
+void MapCanvas::relayout(double scale) {
+  m_layout = layoutOf(m_content, std::clamp(scale, kSmallestScale, kLargestScale));
+  m_words.region = {};
+  emit scaleChanged();
+  update();
+}
+
+void MapCanvas::needWords() {
+  const QRectF visible(m_origin, QSizeF(size()));
+  if (m_words.region.contains(visible)) return;
+  const QRectF region = visible.adjusted(-width() * 0.5, -height() * 0.5, width() * 0.5, height() * 0.5);
+  m_words = wordsOf({m_content, m_layout, region, m_state.chosen});
+}
+
+void MapCanvas::fit() {
+  const QRectF extent = m_content.extent;
+  const double wide = std::max(1.0, width() - 2 * kMarginPx);
+  const double high = std::max(1.0, height() - 2 * kMarginPx);
+  const double scale = std::min(wide / std::max(extent.width(), 1.0), high / std::max(extent.height(), 1.0));
+  relayout(scale);
+  m_origin = extent.center() * m_layout.scale - QPointF(width() / 2.0, height() / 2.0);
+  m_fitted = true;
+  update();
+}
+
+void MapCanvas::setView(double scale, const QPointF& topLeftPx) {
+  if (scale != m_layout.scale) relayout(scale);
+  m_origin = topLeftPx;
+  m_fitted = false;
+  update();
+}
+
+void MapCanvas::zoomBy(double factor, const QPointF& around) {
+  const double before = m_layout.scale;
+  const double after = std::clamp(before * factor, kSmallestScale, kLargestScale);
+  if (after == before) return;
+  const QPointF fixed = toPlan(around) / before;
+  setView(after, fixed * after - around);
+}
+
+void MapCanvas::panBy(const QPointF& pixels) { setView(m_layout.scale, m_origin + pixels); }
+
+void MapCanvas::reveal(const rules::Subject& subject) {
+  const auto item = itemOf(m_content, subject);
+  if (!item) return;
+  m_state.focus = item;
+  const QPointF target = m_layout.at(*item) - QPointF(width() / 2.0, height() / 2.0);
+  if (look::motionMs(260) == 0 || !isVisible()) return setView(m_layout.scale, target);
+  auto* move = new QVariantAnimation(this);
+  move->setDuration(look::motionMs(260));
+  move->setEasingCurve(QEasingCurve::InOutCubic);
+  move->setStartValue(m_origin);
+  move->setEndValue(target);
+  connect(move, &QVariantAnimation::valueChanged, this,
+          [this](const QVariant& value) { setView(m_layout.scale, value.toPointF()); });
+  move->start(QAbstractAnimation::DeleteWhenStopped);
+}
+
+std::optional<ItemRef> MapCanvas::itemAt(const QPointF& plan) const {
+  const auto near = m_layout.index.nearest(plan, look::scaled(kHitPx));
+  if (near) return near;
+  const double radius = look::scaled(kMachineRadius + 2);
+  return m_layout.index.nearest(plan, radius, [](const ItemRef& item) { return item.kind == ItemKind::Machine; });
+}
+
+std::optional<int> MapCanvas::outletAt(const QPointF& plan, double radius) const {
+  const auto found =
+      m_layout.index.nearest(plan, radius, [](const ItemRef& item) { return item.kind == ItemKind::Outlet; });
+  return found ? std::optional<int>(found->index) : std::nullopt;
+}
+
+std::optional<QPointF> MapCanvas::pointOf(const rules::Subject& subject) const {
+  const auto item = itemOf(m_content, subject);
+  return item ? std::optional<QPointF>(toWidget(m_layout.at(*item))) : std::nullopt;
+}
+
+std::optional<QPointF> MapCanvas::pointOfPlug(const HeldPlug& plug) const {
+  for (const MapPlug& one : m_layout.plugs) {
+    if (one.plug == plug) return toWidget(one.at);
+  }
+  return std::nullopt;
+}
+
+bool MapCanvas::apply(const EditResult& edit) {
+  if (!edit) {
+    emit told(sentenceOf(m_session.book, edit.error()));
+    return false;
+  }
+  const auto done = m_session.document.apply(edit.value());
+  if (!done) emit told(sentenceOf(m_session.book, done.error()));
+  return done.ok();
+}
+
+void MapCanvas::choose(const ItemRef& item, bool add) {
+  const auto subject = subjectOf(m_content, item);
+  if (!subject) return;
+  if (add) {
+    m_session.selection.toggle(*subject);
+  } else {
+    m_session.selection.choose({*subject});
+  }
+}
+
+void MapCanvas::focusItem(const std::optional<ItemRef>& item) {
+  m_state.focus = item;
+  if (item) {
+    const QRectF inner = QRectF(m_origin, QSizeF(size())).adjusted(40, 40, -40, -40);
+    const QPointF at = m_layout.at(*item);
+    if (!inner.contains(at)) setView(m_layout.scale, at - QPointF(width() / 2.0, height() / 2.0));
+    setAccessibleDescription(nameOf(*item));
+  }
+  update();
+}
+
+void MapCanvas::deleteChosen() {
+  const auto deletion = deletionOf(m_session.document.site(), m_session.selection.chosen());
+  if (deletion.edit.changes.empty()) return;
+  m_session.selection.clear();
+  apply(deletion.edit);
+}
+
+PaintScene MapCanvas::scene() {
+  PaintScene scene{m_content,          m_layout, m_words, m_state, m_symbols, m_texts, QRectF(m_origin, QSizeF(size())),
+                   devicePixelRatioF()};
+  const site::Floor* floor = m_floor ? m_session.document.shown()->find<site::Floor>(*m_floor) : nullptr;
+  if (floor == nullptr || !floor->picture || m_picture.isNull()) return scene;
+  scene.picture = &m_picture;
+  const double perPixel = floor->picture->metresPerPixel;
+  scene.pictureFrame = {QPointF(floor->picture->origin.xM, floor->picture->origin.yM),
+                        QSizeF(m_picture.width() * perPixel, m_picture.height() * perPixel)};
+  scene.pictureTurn = floor->picture->turnDegrees;
+  return scene;
+}
+
+void MapCanvas::paintEvent(QPaintEvent*) {
+  needWords();
+  QPainter painter(this);
+  painter.fillRect(rect(), look::tokens().sheet);
+  const double ratio = devicePixelRatioF();
+  m_origin = {std::round(m_origin.x() * ratio) / ratio, std::round(m_origin.y() * ratio) / ratio};
+  painter.translate(-m_origin);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const PaintScene all = scene();
+  paintGround(painter, all);
+  paintWiring(painter, all);
+  paintUnder(painter, all);
+  paintOutlets(painter, all);
+  paintFixed(painter, all);
+  paintCords(painter, all);
+  paintMachines(painter, all);
+  paintWords(painter, all);
+  paintOver(painter, all);
+  m_tool->paint(painter);
+}
+
+void MapCanvas::resizeEvent(QResizeEvent*) {
+  if (m_fitted) fit();
+}
+
+void MapCanvas::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+  m_symbols.clear();
+  m_texts.clear();
+  refresh();
+}
+
+}  // namespace cordreach::app

@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The plan itself: shows one floor, pans and zooms, and hands pointer and keys to the tool in use.
+#pragma once
+
+#include <QPixmap>
+#include <QWidget>
+#include <memory>
+#include <optional>
+
+#include "document/session.h"
+#include "map/map_moment.h"
+#include "map/map_paint.h"
+#include "map/map_tool.h"
+#include "map/plug_drag.h"
+
+class QVariantAnimation;
+
+namespace cordreach::app {
+
+class MapCanvas : public QWidget {
+  Q_OBJECT
+
+ public:
+  MapCanvas(Session& session, MapMoment& moment, QWidget* parent = nullptr);
+  ~MapCanvas() override;
+
+  [[nodiscard]] Session& session() const { return m_session; }
+  [[nodiscard]] const MapContent& content() const { return m_content; }
+  [[nodiscard]] const MapLayout& layout() const { return m_layout; }
+  [[nodiscard]] MapState& state() { return m_state; }
+  [[nodiscard]] PlugDrag& plugs() { return *m_plugs; }
+  [[nodiscard]] const std::optional<site::FloorId>& floor() const { return m_floor; }
+  void setFloor(const std::optional<site::FloorId>& floor);
+  void setOverlay(Overlay overlay);
+  // A plan picture to be drawn under the floor.
+  void setPicture(const QPixmap& picture);
+  // The site, the verdict or what is chosen is another: what is shown is made anew.
+  void refresh();
+
+  void use(ToolKind kind);
+  [[nodiscard]] ToolKind tool() const { return m_toolKind; }
+  [[nodiscard]] QString hint() const;
+
+  // The view.
+  void fit();
+  void zoomBy(double factor, const QPointF& around);
+  void panBy(const QPointF& pixels);
+  [[nodiscard]] double scale() const { return m_layout.scale; }
+  void setView(double scale, const QPointF& topLeftPx);
+  void reveal(const rules::Subject& subject);
+
+  [[nodiscard]] QPointF toPlan(const QPointF& widget) const { return widget + m_origin; }
+  [[nodiscard]] QPointF toWidget(const QPointF& plan) const { return plan - m_origin; }
+  [[nodiscard]] std::optional<ItemRef> itemAt(const QPointF& plan) const;
+  [[nodiscard]] std::optional<int> outletAt(const QPointF& plan, double radius) const;
+  // Where things are in the widget, for tests and accessibility.
+  [[nodiscard]] std::optional<QPointF> pointOf(const rules::Subject& subject) const;
+  [[nodiscard]] std::optional<QPointF> pointOfPlug(const HeldPlug& plug) const;
+  [[nodiscard]] QString nameOf(const ItemRef& item) const;  // for a screen reader
+  [[nodiscard]] std::vector<ItemRef> itemsInOrder() const;  // by kind and number
+
+  // Applies the edit as one undo step; says why when the site refuses.
+  bool apply(const EditResult& edit);
+  void focusItem(const std::optional<ItemRef>& item);
+  void choose(const ItemRef& item, bool add);
+  void deleteChosen();
+
+ signals:
+  void toolChanged();
+  void scaleChanged();
+  void told(const QString& sentence);          // something was refused, or done
+  void menuWanted(const QPoint& global);       // for what is chosen
+  void opened(const rules::Subject& subject);  // Return or double click
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  bool event(QEvent* event) override;
+
+ private:
+  [[nodiscard]] ToolPointer pointerFrom(const QPointF& widget, Qt::KeyboardModifiers modifiers) const;
+  void relayout(double scale);
+  void needWords();
+  void updateProposal();
+  [[nodiscard]] PaintScene scene();
+  bool viewKey(QKeyEvent& event);
+  bool walkKey(QKeyEvent& event);
+  void walkTo(const QPointF& direction);
+  void walkByNumber(int step);
+  [[nodiscard]] bool isPanning(const QMouseEvent& event) const;
+
+  Session& m_session;
+  MapMoment& m_moment;
+  std::optional<site::FloorId> m_floor;
+  Overlay m_overlay = Overlay::Wiring;
+  MapContent m_content;
+  MapLayout m_layout;
+  MapWords m_words;
+  MapState m_state;
+  SymbolStamps m_symbols;
+  TextStamps m_texts;
+  QPixmap m_picture;
+  QPointF m_origin;  // what of the plan is at the widget's top left, in pixels
+  bool m_fitted = true;
+  bool m_spaceHeld = false;
+  std::optional<QPointF> m_panFrom;
+  std::unique_ptr<PlugDrag> m_plugs;
+  std::unique_ptr<MapTool> m_tool;
+  ToolKind m_toolKind = ToolKind::Select;
+};
+
+}  // namespace cordreach::app

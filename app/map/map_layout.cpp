@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "map/map_layout.h"
+
+#include <QHash>
+#include <algorithm>
+#include <cmath>
+
+#include "look/look.h"
+
+namespace cordreach::app {
+namespace {
+
+constexpr double kTextFrom = 9.0;  // px a metre: under that the numbers would be a grey mass
+constexpr double kInset = 9.0;     // an outlet's symbol stands that far inside its wall
+constexpr double kPlugFromOutlet = 15.0;
+constexpr double kFeature = 1.35;  // metres that a symbol takes up when the plan is small
+
+template <class Things>
+std::vector<QPointF> scaledPlaces(const Things& things, double scale) {
+  std::vector<QPointF> places;
+  places.reserve(things.size());
+  for (const auto& thing : things) places.push_back(thing.at * scale);
+  return places;
+}
+
+LaidCord laidCord(const MapCord& cord, const MapContent& content, const MapLayout& layout) {
+  const auto outlet = static_cast<std::size_t>(cord.outlet);
+  CurveWish wish{layout.outlets[outlet],
+                 content.outlets[outlet].inward,
+                 layout.machines[static_cast<std::size_t>(cord.machine)],
+                 static_cast<double>(look::scaled(kMachineRadius)),
+                 {},
+                 0};
+  for (const MapCordPart& part : cord.parts) wish.lengthsM.push_back(std::max(part.lengthM, 0.1));
+  wish.seed = static_cast<unsigned>(qHash(QString::fromStdString(cord.hookup.text()), 7));
+  LaidCord laid{cordCurve(wish), 0};
+  for (const MapCordPart& part : cord.parts) laid.widestPx = std::max(laid.widestPx, cordWidth(part.copperMm2));
+  return laid;
+}
+
+// The machine's own plug is where its own cord begins; an extension's is at the outlet.
+void addPlugs(MapLayout& layout, const MapCord& cord, int index) {
+  const CordCurve& curve = layout.cords[static_cast<std::size_t>(index)].curve;
+  if (curve.parts.empty()) return;
+  const QPolygonF& first = curve.parts.front();
+  const double fraction = std::min(0.9, look::scaled(kPlugFromOutlet) / std::max(1.0, lengthOf(first)));
+  const MapPlug atOutlet{cord.plug, pointAlong(first, fraction), angleAlong(first, fraction), index, cord.machine};
+  if (cord.parts.size() < 2 || !cord.parts.front().use) {
+    layout.plugs.push_back(atOutlet);
+    return;
+  }
+  layout.plugs.push_back(atOutlet);
+  layout.plugs.back().plug = ExtensionPlug{*cord.parts.front().use};
+  const QPolygonF& own = curve.parts.back();
+  layout.plugs.push_back({cord.plug, own.first(), angleAlong(own, 0.0), index, cord.machine});
+}
+
+void addIdlePlugs(MapLayout& layout, const MapContent& content) {
+  std::vector<int> before(content.machines.size(), 0);
+  for (const MachinePlug& plug : content.idlePlugs) {
+    const auto found = std::find_if(content.machines.begin(), content.machines.end(),
+                                    [&](const MapMachine& machine) { return machine.id == plug.machine; });
+    if (found == content.machines.end()) continue;
+    const auto machine = static_cast<std::size_t>(found - content.machines.begin());
+    const double down = look::scaled(kMachineRadius + 7);
+    const QPointF at = layout.machines[machine] + QPointF(look::scaled(15) * before[machine]++ - 8, down);
+    layout.plugs.push_back({plug, at, 90, -1, static_cast<int>(machine)});
+  }
+}
+
+void buildIndex(MapLayout& layout) {
+  std::vector<HitEntry> entries;
+  const auto add = [&](ItemKind kind, const std::vector<QPointF>& places) {
+    for (std::size_t i = 0; i < places.size(); ++i) entries.push_back({places[i], {kind, static_cast<int>(i)}});
+  };
+  entries.reserve(layout.outlets.size() + 64);
+  add(ItemKind::Outlet, layout.outlets);
+  add(ItemKind::Panel, layout.panels);
+  add(ItemKind::Load, layout.loads);
+  add(ItemKind::Machine, layout.machines);
+  for (std::size_t i = 0; i < layout.plugs.size(); ++i) {
+    entries.push_back({layout.plugs[i].at, {ItemKind::Plug, static_cast<int>(i)}});
+  }
+  layout.index.build(std::move(entries));
+}
+
+}  // namespace
+
+QPointF MapLayout::at(const ItemRef& item) const {
+  const auto i = static_cast<std::size_t>(item.index);
+  switch (item.kind) {
+    case ItemKind::Outlet:
+      return outlets[i];
+    case ItemKind::Panel:
+      return panels[i];
+    case ItemKind::Load:
+      return loads[i];
+    case ItemKind::Machine:
+      return machines[i];
+    case ItemKind::Plug:
+      return plugs[i].at;
+  }
+  return {};
+}
+
+QPointF homeRunTip(const MapContent& content, const MapLayout& layout, const MapRun& run) {
+  const auto to = static_cast<std::size_t>(run.to);
+  const QPointF from = layout.outlets[to];
+  QPointF way = run.panel ? *run.panel * layout.scale - from : content.outlets[to].inward * 100.0;
+  const double length = std::hypot(way.x(), way.y());
+  way = length < 1e-6 ? QPointF(1, 0) : way / length;
+  way += content.outlets[to].inward * 0.7;  // into the room rather than along the wall
+  const double bent = std::hypot(way.x(), way.y());
+  if (bent < 1e-6) way = QPointF(0, 1);
+  return from + way / std::max(bent, 1e-6) * std::min(look::scaled(34) * 1.0, std::max(length * 0.6, 12.0));
+}
+
+MapLayout layoutOf(const MapContent& content, double scale) {
+  MapLayout layout;
+  layout.scale = scale;
+  layout.withText = scale >= kTextFrom;
+  layout.symbolPx = std::clamp(scale * kFeature, 5.0, static_cast<double>(look::scaled(24)));
+  layout.outlets = scaledPlaces(content.outlets, scale);
+  const double inset = layout.symbolPx / 24.0 * kInset;
+  for (std::size_t i = 0; i < layout.outlets.size(); ++i) layout.outlets[i] += content.outlets[i].inward * inset;
+  layout.panels = scaledPlaces(content.panels, scale);
+  layout.loads = scaledPlaces(content.loads, scale);
+  layout.machines = scaledPlaces(content.machines, scale);
+  layout.cords.resize(content.cords.size());
+  for (std::size_t i = 0; i < content.cords.size(); ++i) {
+    const MapCord& cord = content.cords[i];
+    if (cord.outlet < 0 || cord.machine < 0) continue;
+    layout.cords[i] = laidCord(cord, content, layout);
+    addPlugs(layout, cord, static_cast<int>(i));
+  }
+  addIdlePlugs(layout, content);
+  buildIndex(layout);
+  return layout;
+}
+
+}  // namespace cordreach::app

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Draws the map, a layer a function, in pixels from the plan's origin. Symbols and words come from caches.
+#pragma once
+
+#include <QHash>
+#include <QPixmap>
+#include <QStaticText>
+#include <optional>
+#include <vector>
+
+#include "look/look.h"
+#include "map/map_content.h"
+#include "map/map_labels.h"
+#include "map/map_layout.h"
+#include "map/symbol_stamps.h"
+
+class QPainter;
+
+namespace cordreach::app {
+
+// A plug that is held, and what its outlets would say to it.
+struct HeldState {
+  HeldPlug plug;
+  int machine = -1;
+  QPointF tip;                 // where its prongs are
+  std::vector<char> possible;  // for each outlet of the content
+  std::optional<int> over;     // the outlet it would go into
+  QString contact;             // and its contact, in words
+  QString refusal;             // why it can't go where it is
+};
+
+// The remedy's proposal: that machine at that outlet.
+struct ProposedMove {
+  int machine = -1;
+  int outlet = -1;
+};
+
+struct MapState {
+  std::vector<rules::Subject> chosen;
+  std::vector<site::CircuitId> circuits;  // chosen ones
+  std::optional<ItemRef> hover;
+  std::optional<ItemRef> focus;
+  bool showFocus = false;
+  std::optional<HeldState> held;
+  std::optional<ProposedMove> proposed;
+};
+
+// Words drawn before need no shaping again.
+class TextStamps {
+ public:
+  void draw(QPainter& painter, const QPointF& topLeft, const QString& text, look::Type type);
+  void clear() { m_texts.clear(); }
+
+ private:
+  QHash<QString, QStaticText> m_texts;
+};
+
+struct PaintScene {
+  const MapContent& content;
+  const MapLayout& layout;
+  const MapWords& words;
+  const MapState& state;
+  SymbolStamps& symbols;
+  TextStamps& texts;
+  QRectF visible;
+  double screenScale = 1;
+  const QPixmap* picture = nullptr;  // of the floor; its place is pictureFrame, in metres
+  QRectF pictureFrame{};
+  double pictureTurn = 0;
+
+  [[nodiscard]] bool isChosen(const site::CircuitId& circuit) const;
+  [[nodiscard]] bool isChosen(const ItemRef& item) const;
+};
+
+void paintGround(QPainter& painter, const PaintScene& scene);  // picture, rooms, walls
+void paintWiring(QPainter& painter, const PaintScene& scene);  // runs, home runs
+void paintOutlets(QPainter& painter, const PaintScene& scene);
+void paintFixed(QPainter& painter, const PaintScene& scene);  // panels and fixed loads
+void paintCords(QPainter& painter, const PaintScene& scene);  // with their couplings and coils
+void paintMachines(QPainter& painter, const PaintScene& scene);
+void paintWords(QPainter& painter, const PaintScene& scene);  // labels and severity marks
+void paintUnder(QPainter& painter, const PaintScene& scene);  // grounds of what is chosen, hovered or possible
+void paintOver(QPainter& painter, const PaintScene& scene);   // focus ring, proposal, held plug
+
+// The drawing of an outlet's look.
+[[nodiscard]] QString symbolName(OutletLook look);
+
+}  // namespace cordreach::app

@@ -1,0 +1,250 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "map/map_view.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPixmap>
+#include <QSignalBlocker>
+#include <QTabBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "look/look.h"
+#include "map/map_accessible.h"
+#include "map/map_canvas.h"
+#include "map/map_figures.h"
+#include "map/map_key.h"
+#include "map/map_menu.h"
+
+namespace cordreach::app {
+namespace {
+
+const std::array<const char*, 5> kOverlayWords{"map.overlay.wiring", "map.overlay.amps_left", "map.overlay.volts",
+                                               "map.overlay.reach", "map.overlay.trust"};
+const std::array<std::pair<ToolKind, const char*>, 6> kTools{{{ToolKind::Outlet, "map.tool.outlet"},
+                                                              {ToolKind::Panel, "map.tool.panel"},
+                                                              {ToolKind::Machine, "map.tool.machine"},
+                                                              {ToolKind::Load, "map.tool.load"},
+                                                              {ToolKind::Wall, "map.tool.wall"},
+                                                              {ToolKind::Run, "map.tool.run"}}};
+
+QTabBar* flatTabs(QWidget* parent) {
+  auto* tabs = new QTabBar(parent);
+  tabs->setDrawBase(false);
+  tabs->setExpanding(false);
+  tabs->setProperty("flat", true);
+  tabs->setElideMode(Qt::ElideNone);
+  return tabs;
+}
+
+}  // namespace
+
+MapView::MapView(Session& session, QWidget* parent)
+    : QWidget(parent),
+      m_session(session),
+      m_canvas(new MapCanvas(session, m_moment, this)),
+      m_key(new MapKey(session.book, this)),
+      m_floors(flatTabs(this)),
+      m_overlays(flatTabs(this)),
+      m_moments(new QComboBox(this)),
+      m_add(new QToolButton(this)),
+      m_addMenu(new QMenu(m_add)),
+      m_hint(new QLabel(this)) {
+  installMapAccessibility();
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(6);
+  buildRow();
+  column->addWidget(m_hint);
+  column->addWidget(m_canvas, 1);
+  column->addWidget(m_key);
+  m_hint->setWordWrap(true);
+  m_hint->hide();
+  buildTools();
+  connectAll();
+  retranslate();
+  fillFloors();
+  fillMoments();
+  refresh();
+}
+
+void MapView::buildRow() {
+  auto* row = new QHBoxLayout;
+  row->setSpacing(14);
+  row->addWidget(m_floors);
+  row->addWidget(m_add);
+  row->addStretch(1);
+  row->addWidget(m_moments);
+  row->addWidget(m_overlays);
+  static_cast<QVBoxLayout*>(layout())->addLayout(row);
+  for (const char* code : kOverlayWords) m_overlays->addTab(say(m_session.book, code));
+  setTabOrder(m_floors, m_add);
+  setTabOrder(m_add, m_moments);
+  setTabOrder(m_moments, m_overlays);
+  setTabOrder(m_overlays, m_canvas);
+}
+
+void MapView::buildTools() {
+  m_add->setMenu(m_addMenu);
+  m_add->setPopupMode(QToolButton::InstantPopup);
+  m_add->setAutoRaise(true);
+  for (const auto& [kind, code] : kTools) {
+    QAction* action = m_addMenu->addAction(QString());
+    action->setProperty("code", code);
+    connect(action, &QAction::triggered, this, [this, kind = kind] {
+      m_canvas->use(kind);
+      m_canvas->setFocus();
+    });
+  }
+}
+
+void MapView::retranslate() {
+  const text::Phrasebook& book = m_session.book;
+  for (int i = 0; i < m_overlays->count(); ++i) {
+    m_overlays->setTabText(i, say(book, kOverlayWords[static_cast<std::size_t>(i)]));
+  }
+  m_add->setText(say(book, "map.add"));
+  for (QAction* action : m_addMenu->actions()) {
+    action->setText(say(book, action->property("code").toString().toStdString()));
+  }
+  m_floors->setAccessibleName(say(book, "map.floors"));
+  m_overlays->setAccessibleName(say(book, "map.overlays"));
+  m_moments->setAccessibleName(say(book, "map.moments"));
+  m_canvas->setAccessibleName(say(book, "map.plan"));
+  m_hint->setFont(look::font(look::Type::Caption));
+}
+
+void MapView::connectAll() {
+  connect(&m_session.document, &Document::changed, this, [this](const DocumentChange& change) {
+    fillFloors();
+    fillMoments();
+    if (change.reset) {
+      m_canvas->fit();
+      m_moment.choose(std::nullopt);
+    }
+    refresh();
+  });
+  connect(&m_session.document, &Document::supposed, this, &MapView::refresh);
+  connect(&m_session.judge, &JudgeService::judged, this, &MapView::refresh);
+  connect(&m_session.judge, &JudgeService::busyChanged, this, &MapView::refresh);
+  connect(&m_session.selection, &Selection::changed, this, &MapView::refresh);
+  connect(&m_session.selection, &Selection::shown, this, &MapView::showSubject);
+  connect(&m_moment, &MapMoment::changed, this, [this] {
+    fillMoments();
+    refresh();
+  });
+  connect(m_floors, &QTabBar::currentChanged, this, [this](int index) {
+    if (index >= 0 && index < static_cast<int>(m_floorIds.size())) {
+      m_canvas->setFloor(m_floorIds[static_cast<std::size_t>(index)]);
+      loadPicture();
+    }
+  });
+  connect(m_overlays, &QTabBar::currentChanged, this,
+          [this](int index) { m_canvas->setOverlay(static_cast<Overlay>(index)); });
+  connect(m_moments, &QComboBox::activated, this, [this](int index) {
+    m_moment.choose(index <= 0 ? std::optional<units::Duration>() : m_times[static_cast<std::size_t>(index - 1)]);
+  });
+  connect(m_canvas, &MapCanvas::scaleChanged, this, [this] { m_key->setScale(m_canvas->scale()); });
+  connect(m_canvas, &MapCanvas::toolChanged, this, [this] {
+    const QString hint = m_canvas->hint();
+    m_hint->setText(hint);
+    m_hint->setVisible(!hint.isEmpty());
+  });
+  connect(m_canvas, &MapCanvas::told, this, &MapView::told);
+  connect(m_canvas, &MapCanvas::told, this, [this](const QString& sentence) {
+    m_hint->setText(sentence);
+    m_hint->setVisible(!sentence.isEmpty());
+  });
+  connect(m_canvas, &MapCanvas::opened, this, &MapView::opened);
+  connect(m_canvas, &MapCanvas::menuWanted, this, &MapView::showMenu);
+}
+
+void MapView::fillFloors() {
+  std::vector<const site::Floor*> floors;
+  for (const site::Floor& floor : m_session.document.site().all<site::Floor>()) floors.push_back(&floor);
+  std::stable_sort(floors.begin(), floors.end(), [](const auto* a, const auto* b) { return a->level < b->level; });
+  const auto current = m_canvas->floor();
+  const QSignalBlocker quiet(m_floors);
+  while (m_floors->count() > 0) m_floors->removeTab(0);
+  m_floorIds.clear();
+  int chosen = 0;
+  for (const site::Floor* floor : floors) {
+    m_floors->addTab(QString::fromStdString(floor->name));
+    if (current == floor->id) chosen = static_cast<int>(m_floorIds.size());
+    m_floorIds.push_back(floor->id);
+  }
+  m_floors->setCurrentIndex(m_floorIds.empty() ? -1 : chosen);
+  m_canvas->setFloor(m_floorIds.empty() ? std::optional<site::FloorId>()
+                                        : m_floorIds[static_cast<std::size_t>(chosen)]);
+  loadPicture();
+}
+
+void MapView::fillMoments() {
+  m_times = momentsOf(m_session.document.site());
+  const QSignalBlocker quiet(m_moments);
+  m_moments->clear();
+  m_moments->addItem(say(m_session.book, "map.moment.all"));
+  int chosen = 0;
+  for (const units::Duration& time : m_times) {
+    m_moments->addItem(timeText(m_session.book, time));
+    if (m_moment.chosen() == time) chosen = m_moments->count() - 1;
+  }
+  m_moments->setCurrentIndex(chosen);
+  m_moments->setVisible(!m_times.empty());
+}
+
+// Beside the site file, under its content hash.
+void MapView::loadPicture() {
+  QPixmap picture;
+  const auto& floorId = m_canvas->floor();
+  const site::Floor* floor = floorId ? m_session.document.site().find<site::Floor>(*floorId) : nullptr;
+  if (floor != nullptr && floor->picture && !m_session.document.path().isEmpty()) {
+    const QString name = QString::fromStdString(floor->picture->hash + "." + floor->picture->suffix);
+    picture.load(QFileInfo(m_session.document.path()).absolutePath() + u'/' + name);
+  }
+  m_canvas->setPicture(picture);
+}
+
+void MapView::refresh() { m_canvas->refresh(); }
+
+void MapView::showFloor(const site::FloorId& floor) {
+  const auto at = std::find(m_floorIds.begin(), m_floorIds.end(), floor);
+  if (at != m_floorIds.end()) m_floors->setCurrentIndex(static_cast<int>(at - m_floorIds.begin()));
+}
+
+void MapView::showSubject(const rules::Subject& subject) {
+  if (!m_canvas->pointOf(subject)) {
+    for (std::size_t i = 0; i < m_floorIds.size(); ++i) {
+      m_floors->setCurrentIndex(static_cast<int>(i));
+      if (m_canvas->pointOf(subject)) break;
+    }
+  }
+  m_canvas->reveal(subject);
+}
+
+void MapView::showMenu(const QPoint& global) {
+  const auto single = m_session.selection.single();
+  if (!single) return;
+  QMenu menu(this);
+  fillMenu(menu, *m_canvas, *single);
+  menu.exec(global);
+}
+
+void MapView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange) {
+    retranslate();
+    fillMoments();
+    m_key->update();
+    m_canvas->refresh();
+  }
+}
+
+}  // namespace cordreach::app

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The Map: floors, moment and overlays in a row, the plan under them, its key at the foot.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "document/session.h"
+#include "map/map_content.h"
+#include "map/map_moment.h"
+
+class QActionGroup;
+class QComboBox;
+class QLabel;
+class QMenu;
+class QTabBar;
+class QToolButton;
+
+namespace cordreach::app {
+
+class MapCanvas;
+class MapKey;
+
+class MapView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit MapView(Session& session, QWidget* parent = nullptr);
+
+  [[nodiscard]] MapCanvas& canvas() const { return *m_canvas; }
+  [[nodiscard]] MapMoment& moment() { return m_moment; }
+  void showFloor(const site::FloorId& floor);
+
+ signals:
+  void told(const QString& sentence);                     // a gesture was refused, and why
+  void opened(const cordreach::rules::Subject& subject);  // its properties are wanted
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void buildRow();
+  void buildTools();
+  void fillFloors();
+  void fillMoments();
+  void retranslate();
+  void connectAll();
+  void refresh();
+  void showSubject(const rules::Subject& subject);
+  void showMenu(const QPoint& global);
+  void loadPicture();
+
+  Session& m_session;
+  MapMoment m_moment;
+  MapCanvas* m_canvas;
+  MapKey* m_key;
+  QTabBar* m_floors;
+  QTabBar* m_overlays;
+  QComboBox* m_moments;
+  QToolButton* m_add;
+  QMenu* m_addMenu;
+  QLabel* m_hint;
+  std::vector<site::FloorId> m_floorIds;
+  std::vector<units::Duration> m_times;
+};
+
+}  // namespace cordreach::app

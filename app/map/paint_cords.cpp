@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Cords: width is copper, colour is the conductor's temperature; couplings as blocks, what lies coiled as loops.
+#include <QPainter>
+#include <QPainterPath>
+
+#include "look/temperature_ramp.h"
+#include "map/map_paint.h"
+#include "rules/finding.h"
+
+namespace cordreach::app {
+namespace {
+
+QColor colourOf(const MapCordPart& part) {
+  const look::Tokens& tokens = look::tokens();
+  if (part.beyondModel) return look::temperatureColor(units::Temperature::fromCelsius(100.0), tokens.dark);
+  return part.conductor ? look::temperatureColor(*part.conductor, tokens.dark) : tokens.line;
+}
+
+bool isCoiled(tables::Laying laying) { return laying == tables::Laying::Coiled || laying == tables::Laying::Reel; }
+
+QPainterPath pathOf(const QPolygonF& line) {
+  QPainterPath path;
+  path.addPolygon(line);
+  return path;
+}
+
+// Three turns beside the cord, near the end that the machine is on.
+QPainterPath coilOf(const QPolygonF& line) {
+  QPainterPath path;
+  const QPointF middle = pointAlong(line, 0.72);
+  for (int turn = 0; turn < 3; ++turn) {
+    const double radius = look::scaled(10) - 3.0 * turn;
+    path.addEllipse(middle, radius, radius);
+  }
+  return path;
+}
+
+void strokePart(QPainter& painter, const QPolygonF& line, const MapCordPart& part, const QPen& pen) {
+  painter.setPen(pen);
+  painter.setBrush(Qt::NoBrush);
+  painter.drawPath(pathOf(line));
+  if (isCoiled(part.laying)) painter.drawPath(coilOf(line));
+}
+
+void paintCord(QPainter& painter, const PaintScene& scene, std::size_t i) {
+  const MapCord& cord = scene.content.cords[i];
+  const auto& lines = scene.layout.cords[i].curve.parts;
+  const look::Tokens& tokens = look::tokens();
+  for (std::size_t k = 0; k < lines.size(); ++k) {
+    const double width = cordWidth(cord.parts[k].copperMm2) + 4;
+    strokePart(painter, lines[k], cord.parts[k], QPen(tokens.room, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  }
+  for (std::size_t k = 0; k < lines.size(); ++k) {
+    QPen pen(colourOf(cord.parts[k]), cordWidth(cord.parts[k].copperMm2), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    if (cord.parts[k].laying == tables::Laying::Covered) pen.setDashPattern({3, 1});
+    if (cord.parts[k].laying == tables::Laying::Covered) pen.setCapStyle(Qt::FlatCap);
+    strokePart(painter, lines[k], cord.parts[k], pen);
+  }
+}
+
+// The block of a plug or coupling, 16 × 9.
+void paintBlock(QPainter& painter, const QPointF& at, double angle, bool prongs) {
+  const double wide = look::scaled(prongs ? 11 : 16);
+  const double high = look::scaled(9);
+  painter.save();
+  painter.translate(at);
+  painter.rotate(angle);
+  painter.setPen(QPen(look::tokens().room, 1));
+  painter.setBrush(look::tokens().ink);
+  painter.drawRoundedRect(QRectF(-wide / 2, -high / 2, wide, high), 2, 2);
+  if (prongs) {
+    painter.setPen(QPen(look::tokens().ink, 1.5, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(QPointF(-wide / 2, -2.2), QPointF(-wide / 2 - 4, -2.2));
+    painter.drawLine(QPointF(-wide / 2, 2.2), QPointF(-wide / 2 - 4, 2.2));
+  }
+  painter.restore();
+}
+
+void paintPlug(QPainter& painter, const PaintScene& scene, const MapPlug& plug) {
+  const bool hangs = plug.cord < 0;
+  if (hangs) {
+    painter.setPen(QPen(look::tokens().line, 3, Qt::SolidLine, Qt::RoundCap));
+    const QPointF machine = scene.layout.machines[static_cast<std::size_t>(plug.machine)];
+    painter.drawLine(machine + QPointF(plug.at.x() - machine.x(), look::scaled(kMachineRadius - 4)), plug.at);
+  }
+  const bool inExtension = !hangs && std::holds_alternative<MachinePlug>(plug.plug) &&
+                           scene.content.cords[static_cast<std::size_t>(plug.cord)].parts.size() > 1;
+  paintBlock(painter, plug.at, hangs ? -90 : plug.angleDegrees, !inExtension);
+}
+
+}  // namespace
+
+void paintCords(QPainter& painter, const PaintScene& scene) {
+  for (std::size_t i = 0; i < scene.content.cords.size(); ++i) paintCord(painter, scene, i);
+  if (scene.layout.symbolPx < kDotBelow) return;
+  for (const MapPlug& plug : scene.layout.plugs) paintPlug(painter, scene, plug);
+}
+
+}  // namespace cordreach::app

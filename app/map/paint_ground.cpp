@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Picture, rooms, walls and wiring.
+#include <QPainter>
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+#include "map/map_paint.h"
+
+namespace cordreach::app {
+namespace {
+
+constexpr std::size_t kMostArcs = 500;  // with more than these in view a run is a straight line
+
+QLineF scaledLine(const MapWall& wall, double scale) { return {wall.from * scale, wall.to * scale}; }
+
+void paintPicture(QPainter& painter, const PaintScene& scene) {
+  if (scene.picture == nullptr || scene.picture->isNull()) return;
+  const QRectF frame(scene.pictureFrame.topLeft() * scene.layout.scale, scene.pictureFrame.size() * scene.layout.scale);
+  painter.save();
+  painter.translate(frame.topLeft());
+  painter.rotate(scene.pictureTurn);
+  painter.setOpacity(0.45);
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  painter.drawPixmap(QRectF(QPointF(), frame.size()), *scene.picture, QRectF(scene.picture->rect()));
+  painter.restore();
+}
+
+void paintRooms(QPainter& painter, const PaintScene& scene) {
+  const look::Tokens& tokens = look::tokens();
+  const double scale = scene.layout.scale;
+  painter.setPen(Qt::NoPen);
+  for (const MapRoom& room : scene.content.rooms) {
+    const QRectF box = room.outline.boundingRect();
+    if (!scene.visible.intersects(QRectF(box.topLeft() * scale, box.size() * scale))) continue;
+    painter.setBrush(room.corridor ? tokens.well : tokens.room);
+    QPolygonF outline = room.outline;
+    for (QPointF& point : outline) point *= scale;
+    painter.drawPolygon(outline);
+  }
+}
+
+void paintWalls(QPainter& painter, const PaintScene& scene) {
+  for (const bool outer : {false, true}) {
+    QVector<QLineF> lines;
+    for (const MapWall& wall : scene.content.walls) {
+      if (wall.outer != outer) continue;
+      const QLineF line = scaledLine(wall, scene.layout.scale);
+      if (scene.visible.intersects(QRectF(line.p1(), line.p2()).normalized().adjusted(-5, -5, 5, 5))) lines << line;
+    }
+    const double width = std::clamp(scene.layout.scale * 0.25, 1.5, outer ? 5.0 : 3.5);
+    painter.setPen(QPen(look::tokens().wall, width, Qt::SolidLine, Qt::SquareCap));
+    painter.drawLines(lines);
+  }
+}
+
+// A shallow arc, as drawings show wiring between outlets.
+void addArc(QPainterPath& path, const QPointF& from, const QPointF& to) {
+  const QPointF across = to - from;
+  const double length = std::hypot(across.x(), across.y());
+  if (length < 1.0) return;
+  const QPointF side = QPointF(-across.y(), across.x()) * std::min(0.12, 22.0 / length);
+  path.moveTo(from);
+  path.quadTo((from + to) / 2 + side, to);
+}
+
+QPointF startOf(const PaintScene& scene, const MapRun& run) {
+  return scene.layout.outlets[static_cast<std::size_t>(run.from)];
+}
+
+void addRun(QPainterPath& path, QVector<QLineF>& lines, bool arcs, const PaintScene& scene, const MapRun& run) {
+  const QPointF to = scene.layout.outlets[static_cast<std::size_t>(run.to)];
+  if (!run.path.isEmpty()) {
+    QPolygonF drawn = run.path;
+    for (QPointF& point : drawn) point *= scene.layout.scale;
+    path.addPolygon(drawn);
+  } else if (arcs) {
+    addArc(path, startOf(scene, run), to);
+  } else {
+    lines << QLineF(startOf(scene, run), to);
+  }
+}
+
+bool runIsVisible(const PaintScene& scene, const MapRun& run) {
+  if (run.from < 0) return scene.visible.contains(scene.layout.outlets[static_cast<std::size_t>(run.to)]);
+  const QRectF box = QRectF(startOf(scene, run), scene.layout.outlets[static_cast<std::size_t>(run.to)]).normalized();
+  return scene.visible.intersects(box.adjusted(-24, -24, 24, 24));
+}
+
+void paintArrow(QPainter& painter, const QPointF& from, const QPointF& tip, double size) {
+  const double angle = std::atan2(tip.y() - from.y(), tip.x() - from.x());
+  const auto back = [&](double turn) { return tip - QPointF(std::cos(angle + turn), std::sin(angle + turn)) * size; };
+  painter.drawLine(from, tip);
+  painter.setBrush(painter.pen().color());
+  painter.drawPolygon(QPolygonF() << tip << back(0.42) << back(-0.42));
+  painter.setBrush(Qt::NoBrush);
+}
+
+void paintHomeRun(QPainter& painter, const PaintScene& scene, const MapRun& run, bool chosen) {
+  const QPointF from = scene.layout.outlets[static_cast<std::size_t>(run.to)];
+  if (!run.path.isEmpty()) {
+    QPolygonF drawn = run.path;
+    for (QPointF& point : drawn) point *= scene.layout.scale;
+    painter.drawPolyline(drawn);
+  } else if (chosen && run.panel) {
+    QPainterPath path;
+    addArc(path, *run.panel * scene.layout.scale, from);
+    painter.drawPath(path);
+  }
+  paintArrow(painter, from, homeRunTip(scene.content, scene.layout, run), 7);
+}
+
+void paintRuns(QPainter& painter, const PaintScene& scene, const std::vector<const MapRun*>& runs, bool chosen) {
+  const look::Tokens& tokens = look::tokens();
+  const bool arcs = chosen || runs.size() <= kMostArcs;
+  for (const bool guessed : {false, true}) {
+    QPainterPath path;
+    QVector<QLineF> lines;
+    for (const MapRun* run : runs) {
+      if (run->from >= 0 && run->guessed == guessed) addRun(path, lines, arcs, scene, *run);
+    }
+    QPen pen(chosen ? tokens.ink : tokens.line, chosen ? 2.0 : 1.2, Qt::SolidLine, Qt::RoundCap);
+    if (guessed) pen.setDashPattern({7 / pen.widthF(), 4 / pen.widthF()});
+    painter.setPen(pen);
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPath(path);
+    if (lines.isEmpty()) continue;
+    painter.setRenderHint(QPainter::Antialiasing, false);  // thousands of short lines: their edges are not seen
+    painter.setPen(QPen(tokens.line, 0));
+    painter.drawLines(lines);
+    painter.setRenderHint(QPainter::Antialiasing, true);
+  }
+  if (!scene.layout.withText) return;
+  painter.setPen(QPen(chosen ? tokens.ink : tokens.line, chosen ? 2.0 : 1.2, Qt::SolidLine, Qt::RoundCap));
+  for (const MapRun* run : runs) {
+    if (run->from < 0) paintHomeRun(painter, scene, *run, chosen);
+  }
+}
+
+}  // namespace
+
+bool PaintScene::isChosen(const site::CircuitId& circuit) const {
+  return std::find(state.circuits.begin(), state.circuits.end(), circuit) != state.circuits.end();
+}
+
+bool PaintScene::isChosen(const ItemRef& item) const {
+  const auto subject = subjectOf(content, item);
+  return subject && std::find(state.chosen.begin(), state.chosen.end(), *subject) != state.chosen.end();
+}
+
+void paintGround(QPainter& painter, const PaintScene& scene) {
+  painter.setRenderHint(QPainter::Antialiasing, false);
+  paintRooms(painter, scene);
+  paintPicture(painter, scene);
+  painter.setRenderHint(QPainter::Antialiasing, true);
+  paintWalls(painter, scene);
+}
+
+void paintWiring(QPainter& painter, const PaintScene& scene) {
+  std::vector<const MapRun*> quiet;
+  std::vector<const MapRun*> chosen;
+  for (const MapRun& run : scene.content.runs) {
+    if (!runIsVisible(scene, run)) continue;
+    (scene.isChosen(run.circuit) ? chosen : quiet).push_back(&run);
+  }
+  paintRuns(painter, scene, quiet, false);
+  paintRuns(painter, scene, chosen, true);
+}
+
+}  // namespace cordreach::app

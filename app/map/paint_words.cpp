@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Labels, severity marks, and everything that shows what is chosen, focused, possible or held.
+#include <QPainter>
+#include <QPainterPath>
+
+#include "look/severity_mark.h"
+#include "map/map_paint.h"
+
+namespace cordreach::app {
+namespace {
+
+QColor colourOf(LabelInk ink, bool fresh) {
+  const look::Tokens& tokens = look::tokens();
+  switch (ink) {
+    case LabelInk::Strong:
+      return tokens.ink;
+    case LabelInk::Quiet:
+      return tokens.ink2;
+    case LabelInk::Faint:
+      return tokens.ink3;
+    case LabelInk::Figure:
+      return fresh ? tokens.ink : tokens.ink3;
+  }
+  return tokens.ink;
+}
+
+double widthOf(const LabelLine& line) { return sizeOf({line}).width(); }
+
+void paintLabel(QPainter& painter, const PaintScene& scene, const MapLabel& label) {
+  const bool hovered = label.owner && scene.state.hover == label.owner;
+  double y = label.box.top();
+  for (const LabelLine& line : label.lines) {
+    const double x = label.leftOfAnchor ? label.box.right() - widthOf(line) : label.box.left();
+    painter.setPen(colourOf(line.ink, scene.content.fresh));
+    const bool bolder = hovered && line.type == look::Type::Caption;
+    scene.texts.draw(painter, {x, y}, line.text, bolder ? look::Type::CaptionBold : line.type);
+    y += look::scaled(line.type == look::Type::Small ? 13 : 14.5);
+  }
+}
+
+bool hasLabel(const PaintScene& scene, const ItemRef& item) {
+  for (const MapLabel& label : scene.words.labels) {
+    if (label.owner == item) return true;
+  }
+  return false;
+}
+
+// What found no room shows its words while it is pointed at or focused.
+void paintTip(QPainter& painter, const PaintScene& scene, const ItemRef& item) {
+  if (hasLabel(scene, item)) return;
+  const auto lines = linesOf(scene.content, item);
+  if (lines.empty()) return;
+  QRectF box(scene.layout.at(item) + QPointF(16, -8), sizeOf(lines));
+  if (box.right() > scene.visible.right()) box.moveRight(scene.layout.at(item).x() - 16);
+  painter.setPen(QPen(look::tokens().line, 1));
+  painter.setBrush(look::tokens().sheet);
+  painter.drawRoundedRect(box.adjusted(-5, -3, 5, 3), 3, 3);
+  paintLabel(painter, scene, {lines, box, item});
+}
+
+double ringRadius(const PaintScene& scene, const ItemRef& item, double radius) {
+  if (item.kind == ItemKind::Machine) return look::scaled(kMachineRadius + 4);
+  return scene.layout.symbolPx < kDotBelow ? radius * 0.6 : look::scaled(radius);
+}
+
+void paintPossible(QPainter& painter, const PaintScene& scene, const HeldState& held) {
+  const look::Tokens& tokens = look::tokens();
+  const double radius = ringRadius(scene, {ItemKind::Outlet, 0}, 14);
+  for (std::size_t i = 0; i < held.possible.size() && i < scene.layout.outlets.size(); ++i) {
+    if (held.possible[i] == 0 || !scene.visible.contains(scene.layout.outlets[i])) continue;
+    const bool isOver = held.over == static_cast<int>(i);
+    painter.setPen(QPen(tokens.select, isOver ? 2.5 : 1.5));
+    painter.setBrush(tokens.selbg);
+    painter.drawEllipse(scene.layout.outlets[i], radius, radius);
+  }
+}
+
+void paintHeld(QPainter& painter, const PaintScene& scene, const HeldState& held) {
+  const look::Tokens& tokens = look::tokens();
+  painter.setPen(QPen(tokens.select, 2.5));
+  painter.setBrush(Qt::NoBrush);
+  if (held.over) {
+    painter.drawEllipse(scene.layout.outlets[static_cast<std::size_t>(*held.over)], look::scaled(17), look::scaled(17));
+  }
+  if (!held.over && held.machine >= 0) {
+    const QPointF from = scene.layout.machines[static_cast<std::size_t>(held.machine)];
+    const CordCurve curve = cordCurve({from, {}, held.tip, 0, {1.0}, 0});
+    QPainterPath path;
+    path.addPolygon(curve.parts.front());
+    painter.setPen(QPen(tokens.room, 7, Qt::SolidLine, Qt::RoundCap));
+    painter.drawPath(path);
+    painter.setPen(QPen(tokens.line, 3.5, Qt::SolidLine, Qt::RoundCap));
+    painter.drawPath(path);
+  }
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(tokens.ink);
+  if (!held.over) painter.drawRoundedRect(QRectF(held.tip - QPointF(8, 5), QSizeF(16, 10)), 2, 2);
+  const QString words = held.refusal.isEmpty() ? held.contact : held.refusal;
+  if (words.isEmpty()) return;
+  const std::vector<LabelLine> lines{{words, look::Type::CaptionBold, LabelInk::Strong}};
+  QRectF box(held.tip + QPointF(14, 16), sizeOf(lines));
+  if (box.right() > scene.visible.right() - 8) box.moveRight(held.tip.x() - 14);
+  if (box.bottom() > scene.visible.bottom() - 8) box.moveBottom(held.tip.y() - 16);
+  painter.setPen(QPen(held.refusal.isEmpty() ? tokens.select : tokens.line, 1.5));
+  painter.setBrush(tokens.sheet);
+  painter.drawRoundedRect(box.adjusted(-7, -4, 7, 4), 4, 4);
+  paintLabel(painter, scene, {lines, box});
+}
+
+void paintProposal(QPainter& painter, const PaintScene& scene, const ProposedMove& move) {
+  const auto outlet = static_cast<std::size_t>(move.outlet);
+  const auto machine = static_cast<std::size_t>(move.machine);
+  QPen pen(look::tokens().select, 2);
+  pen.setDashPattern({2.5, 2});
+  painter.setPen(pen);
+  painter.setBrush(Qt::NoBrush);
+  const double radius = look::scaled(14);
+  painter.drawEllipse(scene.layout.outlets[outlet], radius, radius);
+  const CordCurve curve = cordCurve({scene.layout.outlets[outlet],
+                                     scene.content.outlets[outlet].inward,
+                                     scene.layout.machines[machine],
+                                     static_cast<double>(look::scaled(kMachineRadius)),
+                                     {1.0},
+                                     1});
+  QPainterPath path;
+  path.addPolygon(curve.parts.front());
+  painter.drawPath(path);
+}
+
+}  // namespace
+
+void TextStamps::draw(QPainter& painter, const QPointF& topLeft, const QString& text, look::Type type) {
+  const QString key = QChar(static_cast<char16_t>(u'a' + static_cast<int>(type))) + text;
+  painter.setFont(look::font(type));
+  auto found = m_texts.find(key);
+  if (found == m_texts.end()) {
+    if (m_texts.size() > 20000) m_texts.clear();
+    QStaticText made(text);
+    made.setTextFormat(Qt::PlainText);
+    made.prepare(QTransform(), painter.font());
+    found = m_texts.insert(key, made);
+  }
+  painter.drawStaticText(topLeft, *found);
+}
+
+void paintWords(QPainter& painter, const PaintScene& scene) {
+  for (const MapLabel& label : scene.words.labels) {
+    if (scene.visible.intersects(label.box)) paintLabel(painter, scene, label);
+  }
+  for (const MapMark& mark : scene.words.marks) {
+    if (scene.visible.intersects(mark.box)) {
+      look::paintSeverityMark(painter, mark.box, mark.severity, look::tokens().dark);
+    }
+  }
+}
+
+void paintUnder(QPainter& painter, const PaintScene& scene) {
+  const look::Tokens& tokens = look::tokens();
+  if (scene.state.held) return paintPossible(painter, scene, *scene.state.held);
+  if (scene.state.hover && scene.state.hover->kind != ItemKind::Plug) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(tokens.selbg);
+    const double radius = ringRadius(scene, *scene.state.hover, 14);
+    painter.drawEllipse(scene.layout.at(*scene.state.hover), radius, radius);
+  }
+  painter.setPen(QPen(tokens.select, 2.5));
+  painter.setBrush(tokens.selbg);
+  for (const rules::Subject& subject : scene.state.chosen) {
+    const auto item = itemOf(scene.content, subject);
+    if (!item || item->kind == ItemKind::Machine) continue;
+    const double radius = ringRadius(scene, *item, 15);
+    painter.drawEllipse(scene.layout.at(*item), radius, radius);
+  }
+}
+
+void paintOver(QPainter& painter, const PaintScene& scene) {
+  if (scene.state.proposed && !scene.state.held) paintProposal(painter, scene, *scene.state.proposed);
+  if (scene.state.hover) paintTip(painter, scene, *scene.state.hover);
+  if (scene.state.focus && scene.state.showFocus) {
+    if (!scene.state.held) paintTip(painter, scene, *scene.state.focus);
+    painter.setPen(QPen(look::tokens().select, 2));
+    painter.setBrush(Qt::NoBrush);
+    const double radius =
+        ringRadius(scene, *scene.state.focus, 18) + (scene.state.focus->kind == ItemKind::Machine ? 2 : 0);
+    painter.drawEllipse(scene.layout.at(*scene.state.focus), radius, radius);
+  }
+  if (scene.state.held) paintHeld(painter, scene, *scene.state.held);
+}
+
+}  // namespace cordreach::app
