@@ -2,8 +2,10 @@
 // What each dialog of the menu asks, and how its answers become an edit.
 #include "panels/add_menu.h"
 #include "panels/field_kinds.h"
+#include "panels/field_text.h"
 #include "panels/machine_types.h"
 #include "panels/names.h"
+#include "site/file_words.h"
 
 namespace cordreach::app {
 
