@@ -11,15 +11,15 @@ namespace cordreach::app {
 
 namespace {
 
-// At three times the size, so that it stays sharp on dense screens.
+// At four times the size, so that it stays sharp on dense screens and in large type.
 QPixmap drawn(bool forward, const QColor& color) {
   constexpr int side = 18;
-  constexpr int dense = 3;
+  constexpr int dense = 4;
   QPixmap pixmap(side * dense, side * dense);
-  pixmap.setDevicePixelRatio(dense);
   pixmap.fill(Qt::transparent);
   QPainter painter(&pixmap);
   painter.setRenderHint(QPainter::Antialiasing);
+  painter.scale(dense, dense);
   if (forward) {
     painter.translate(side, 0);
     painter.scale(-1, 1);

@@ -65,6 +65,7 @@ MainWindow::MainWindow(look::Settings& settings, const QString& recoveryFolder, 
   if (!restoreGeometry(settings.windowGeometry())) resize(1280, 800);
   refreshState();
   judge();
+  m_map->work()->setFocus();
 }
 
 MainWindow::~MainWindow() = default;
@@ -78,6 +79,7 @@ void MainWindow::connectAll() {
   connect(&m_document, &Document::stateChanged, this, &MainWindow::refreshState);
   connect(&m_files, &FileDesk::recentChanged, this, &MainWindow::fillRecent);
   connect(m_band, &VerdictBand::refused, this, &MainWindow::showNotice);
+  connect(m_map, &MapPlace::refused, this, &MainWindow::showNotice);
   connect(&m_journal, &Journal::failed, this, [this](const base::Error& error) {
     showNotice(say(m_book, "window.journal.failed") + ' ' + sentenceOf(m_book, error));
   });

@@ -49,7 +49,8 @@ class MainWindow : public QMainWindow {
   void fillRecent();
   QAction* add(QMenu* menu, const char* code, const QKeySequence& keys, const std::function<void()>& act);
   QMenu* addMenu(const char* code);
-  static void addActionsOf(const QWidget* view, QMenu* menu, const char* name);
+  void zoom(double factor);
+  void showCart();
   void connectAll();
   void judge();
   void refreshState();

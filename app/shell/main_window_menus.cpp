@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The menus of the window. What a view can do by itself it brings as its own actions.
+// The menus of the window.
 #include <QAction>
+#include <QDialog>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
-#include <QShortcut>
+#include <QVBoxLayout>
 
+#include "map/map_canvas.h"
+#include "map/map_view.h"
+#include "panels/add_menu.h"
+#include "panels/cart_panel.h"
+#include "panels/selection_panel.h"
 #include "shell/about_dialog.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
@@ -15,6 +21,10 @@
 #include "shell/verdict_band.h"
 
 namespace cordreach::app {
+
+namespace {
+constexpr double kZoomStep = 1.25;
+}
 
 QAction* MainWindow::add(QMenu* menu, const char* code, const QKeySequence& keys, const std::function<void()>& act) {
   QAction* action = menu->addAction(say(m_book, code));
@@ -82,7 +92,11 @@ void MainWindow::buildEditMenu() {
   QAction* remedy =
       add(edit, "window.action.remedy", QKeySequence(Qt::CTRL | Qt::Key_Return), [this] { m_band->pressRemedy(); });
   remedy->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)});
-  addActionsOf(m_map->work(), edit, "edit");
+  edit->addSeparator();
+  edit->addMenu(m_map->addMenu());
+  add(edit, "window.action.copy", {}, [this] { m_map->selection()->copyChosen(); });
+  add(edit, "window.action.delete", {}, [this] { m_map->selection()->deleteChosen(); });
+  add(edit, "window.action.cart", QKeySequence(Qt::CTRL | Qt::Key_K), [this] { showCart(); });
   edit->addSeparator();
   add(edit, "window.action.settings", QKeySequence(Qt::CTRL | Qt::Key_Comma), [this] { showSettings(); });
 }
@@ -91,7 +105,9 @@ void MainWindow::buildViewMenu() {
   QMenu* view = addMenu("window.menu.view");
   add(view, "window.action.map", QKeySequence(Qt::CTRL | Qt::Key_1),
       [this] { m_map->work()->setFocus(Qt::ShortcutFocusReason); });
-  addActionsOf(m_map->work(), view, "view");
+  add(view, "window.action.fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_map->view()->canvas().fit(); });
+  add(view, "window.action.zoom_in", QKeySequence::ZoomIn, [this] { zoom(kZoomStep); });
+  add(view, "window.action.zoom_out", QKeySequence::ZoomOut, [this] { zoom(1 / kZoomStep); });
   view->addSeparator();
   m_columnShown = add(view, "window.action.column", QKeySequence(Qt::Key_F9), [this] { arrange(); });
   m_columnShown->setCheckable(true);
@@ -100,14 +116,21 @@ void MainWindow::buildViewMenu() {
   add(view, "window.action.previous_region", QKeySequence(Qt::SHIFT | Qt::Key_F6), [this] { cycleFocus(false); });
 }
 
-// A view says by the property "menu" where an action of its own belongs.
-void MainWindow::addActionsOf(const QWidget* view, QMenu* menu, const char* name) {
-  bool first = true;
-  for (QAction* action : view->actions()) {
-    if (action->property("menu").toString() != QLatin1String(name)) continue;
-    if (std::exchange(first, false)) menu->addSeparator();
-    menu->addAction(action);
-  }
+void MainWindow::zoom(double factor) {
+  MapCanvas& canvas = m_map->view()->canvas();
+  canvas.zoomBy(factor, QPointF(canvas.width(), canvas.height()) / 2);
+}
+
+void MainWindow::showCart() {
+  QDialog dialog(this);
+  dialog.setWindowTitle(say(m_book, "panel.cart"));
+  auto* column = new QVBoxLayout(&dialog);
+  column->setContentsMargins(24, 24, 24, 24);
+  auto* cart = new CartPanel(m_session, &dialog);
+  connect(cart, &CartPanel::refused, this, &MainWindow::showNotice);
+  column->addWidget(cart);
+  dialog.resize(look::scaled(640), look::scaled(420));
+  dialog.exec();
 }
 
 }  // namespace cordreach::app

@@ -4,6 +4,12 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "map/map_canvas.h"
+#include "map/map_view.h"
+#include "panels/add_menu.h"
+#include "panels/findings_panel.h"
+#include "panels/selection_panel.h"
+
 namespace cordreach::app {
 
 namespace {
@@ -11,21 +17,40 @@ constexpr int kMargin = 24;
 constexpr int kGap = 28;
 }  // namespace
 
-MapPlace::MapPlace(Session& /*session*/, QWidget* parent)
-    : QWidget(parent), m_work(new QWidget(this)), m_column(new QWidget(this)) {
+MapPlace::MapPlace(Session& session, QWidget* parent)
+    : QWidget(parent),
+      m_view(new MapView(session, this)),
+      m_column(new QWidget(this)),
+      m_findings(new FindingsPanel(session, m_column)),
+      m_selection(new SelectionPanel(session, m_column)),
+      m_add(new AddMenu(
+          session, [this] { return middle(); }, this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(kMargin, 0, kMargin, 12);
   row->setSpacing(kGap);
-  row->addWidget(m_work, 1);
+  row->addWidget(m_view, 1);
   row->addWidget(m_column);
   auto* column = new QVBoxLayout(m_column);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(kMargin);
+  column->addWidget(m_findings, 1);
+  column->addWidget(m_selection, 1);
+  connect(m_findings, &FindingsPanel::refused, this, &MapPlace::refused);
+  connect(m_selection, &SelectionPanel::refused, this, &MapPlace::refused);
 }
+
+QWidget* MapPlace::work() const { return &m_view->canvas(); }
 
 void MapPlace::setColumn(int width, bool visible) {
   m_column->setFixedWidth(width);
   m_column->setVisible(visible);
+}
+
+std::optional<site::Place> MapPlace::middle() const {
+  const MapCanvas& canvas = m_view->canvas();
+  if (!canvas.floor()) return std::nullopt;
+  const QPointF metres = canvas.toPlan(QPointF(canvas.width(), canvas.height()) / 2) / canvas.scale();
+  return site::Place{*canvas.floor(), {metres.x(), metres.y()}};
 }
 
 }  // namespace cordreach::app

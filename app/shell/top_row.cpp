@@ -46,7 +46,6 @@ void TopRow::addArrow(QAction* action) {
   auto* button = new QToolButton(this);
   button->setDefaultAction(action);
   button->setAutoRaise(true);
-  button->setIconSize({18, 18});
   button->setFocusPolicy(Qt::TabFocus);
   auto* row = static_cast<QHBoxLayout*>(layout());
   row->insertWidget(row->indexOf(m_name), button, 0, Qt::AlignVCenter);
@@ -84,6 +83,8 @@ void TopRow::dress() {
   m_saved->setPalette(quiet);
   setFixedHeight(look::scaled(44));
   if (m_undo == nullptr) return;
+  const QSize side(look::scaled(18), look::scaled(18));
+  for (QToolButton* button : findChildren<QToolButton*>(Qt::FindDirectChildrenOnly)) button->setIconSize(side);
   m_undo->setIcon(arrowIcon(false));
   m_redo->setIcon(arrowIcon(true));
 }

@@ -97,7 +97,7 @@ VerdictBand::Places VerdictBand::places() const {
 
 QSize VerdictBand::sizeHint() const {
   const int always = QFontMetrics(look::font(look::Type::Small)).height();
-  const int words = places().reason.bottom() + always + look::scaled(6);
+  const int words = places().reason.bottom() + always + look::scaled(12);
   const int column = m_after->geometry().bottom() + look::scaled(4);
   return {look::scaled(900), std::max({words, column, look::scaled(m_narrow ? 92 : 112)})};
 }
@@ -130,7 +130,7 @@ void VerdictBand::paintEvent(QPaintEvent* /*event*/) {
   painter.setFont(look::font(look::Type::Small));
   painter.setPen(t.ink3);
   const Places at = places();
-  const QRect always(at.reason.left(), height() - painter.fontMetrics().height() - look::scaled(3), at.reason.width(),
+  const QRect always(at.reason.left(), height() - painter.fontMetrics().height() - look::scaled(6), at.reason.width(),
                      painter.fontMetrics().height());
   painter.drawText(always, Qt::AlignLeft | Qt::AlignVCenter, say(m_session.book, "always"));
   painter.setPen(t.ink2);
