@@ -59,7 +59,9 @@ std::optional<QRectF> LabelPlacer::place(const LabelWish& wish) {
   std::optional<QRectF> best;
   double bestCost = 1e18;
   const auto consider = [&](const QRectF& box, double turn) {
-    const double hard = covered(m_blocked, box);
+    const QRectF inside = m_bounds.isEmpty() ? box : box.intersected(m_bounds);
+    const double outside = box.width() * box.height() - inside.width() * inside.height();
+    const double hard = covered(m_blocked, box) + outside * 4;
     if (hard > 0.5 && wish.insist == Insist::No) return;
     const double cost = hard * 20 + covered(m_discouraged, box) + turn;
     if (cost >= bestCost) return;

@@ -26,6 +26,8 @@ class LabelPlacer {
  public:
   // Nothing may cover this.
   void block(const QRectF& box);
+  // Nothing may stand outside this.
+  void confine(const QRectF& box) { m_bounds = box; }
   // Better not covered.
   void discourage(const QRectF& box);
   [[nodiscard]] std::optional<QRectF> place(const LabelWish& wish);
@@ -35,6 +37,7 @@ class LabelPlacer {
   static void add(Grid& grid, const QRectF& box);
   [[nodiscard]] static double covered(const Grid& grid, const QRectF& box);
 
+  QRectF m_bounds;  // empty: anywhere
   Grid m_blocked;
   Grid m_discouraged;
 };

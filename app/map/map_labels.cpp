@@ -54,6 +54,13 @@ class Writer {
   }
 
   void blockSymbols() {
+    const QRectF extent = m_wish.content.extent;
+    const double scale = m_wish.layout.scale;
+    m_placer.confine(QRectF(extent.topLeft() * scale, extent.size() * scale).adjusted(-24, -24, 24, 24));
+    for (const MapWall& wall : m_wish.content.walls) {
+      const QRectF line = QRectF(wall.from * scale, wall.to * scale).normalized();
+      if (m_wish.region.intersects(line.adjusted(-3, -3, 3, 3))) m_placer.discourage(line.adjusted(-3, -3, 3, 3));
+    }
     const double half = m_wish.layout.symbolPx * 0.46;
     for (const QPointF& at : m_wish.layout.outlets) {
       if (inRegion(at)) m_placer.block(QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half));
@@ -117,12 +124,7 @@ class Writer {
 
   void writePanels() {
     for (std::size_t i = 0; i < m_wish.content.panels.size(); ++i) {
-      const MapPanel& panel = m_wish.content.panels[i];
       putItem(ItemKind::Panel, i, look::scaled(12), true);
-      if (panel.circuitFigure.isEmpty()) continue;
-      put({{panel.circuitFigure, Type::CaptionBold, LabelInk::Figure},
-           {panel.circuitName, Type::Small, LabelInk::Quiet}},
-          {m_wish.layout.panels[i], {}, static_cast<double>(look::scaled(14)), Insist::Yes}, std::nullopt);
     }
   }
 
@@ -232,6 +234,8 @@ std::vector<LabelLine> linesOf(const MapContent& content, const ItemRef& item) {
   } else if (item.kind == ItemKind::Panel) {
     add(content.panels[i].name, Type::CaptionBold, LabelInk::Strong);
     add(content.panels[i].system, Type::Small, LabelInk::Quiet);
+    add(content.panels[i].circuitFigure, Type::CaptionBold, LabelInk::Figure);
+    add(content.panels[i].circuitName, Type::Small, LabelInk::Quiet);
   } else if (item.kind == ItemKind::Load) {
     add(content.loads[i].name, Type::Small, LabelInk::Quiet);
     add(content.loads[i].figure, Type::Small, LabelInk::Quiet);

@@ -44,6 +44,19 @@ QTabBar* flatTabs(QWidget* parent) {
   return tabs;
 }
 
+// An index at the edge of the sheet: what is shown is underlined in ink.
+QString tabStyle() {
+  const look::Tokens& tokens = look::tokens();
+  return QStringLiteral(
+             "QTabBar{background:transparent}"
+             "QTabBar::tab{background:transparent;border:none;border-bottom:2.5px solid transparent;color:%1;"
+             "padding:5px 2px 4px 2px;margin-right:16px}"
+             "QTabBar::tab:selected{color:%2;border-bottom-color:%2}"
+             "QTabBar::tab:hover{color:%2}"
+             "QTabBar::tab:focus{border-bottom-color:%3}")
+      .arg(tokens.ink2.name(), tokens.ink.name(), tokens.select.name());
+}
+
 }  // namespace
 
 MapView::MapView(Session& session, QWidget* parent)
@@ -119,6 +132,8 @@ void MapView::retranslate() {
   m_moments->setAccessibleName(say(book, "map.moments"));
   m_canvas->setAccessibleName(say(book, "map.plan"));
   m_hint->setFont(look::font(look::Type::Caption));
+  m_floors->setStyleSheet(tabStyle());
+  m_overlays->setStyleSheet(tabStyle());
 }
 
 void MapView::connectAll() {
@@ -239,7 +254,8 @@ void MapView::showMenu(const QPoint& global) {
 
 void MapView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
-  if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange) {
+  const auto type = event->type();
+  if (type == QEvent::LanguageChange || type == QEvent::FontChange || type == QEvent::PaletteChange) {
     retranslate();
     fillMoments();
     m_key->update();
