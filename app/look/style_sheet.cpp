@@ -36,6 +36,17 @@ QLineEdit:disabled, QComboBox:disabled { color: {ink3}; border-color: {rule}; ba
 QComboBox::drop-down { border: none; width: 22px; }
 QComboBox QAbstractItemView { background: {room}; color: {ink}; border: 1px solid {line};
   selection-background-color: {selbg}; selection-color: {ink}; }
+QTabBar::tab { background: transparent; color: {ink2}; border: none; border-bottom: 2px solid transparent;
+  padding: 5px 1px; margin-right: 20px; }
+QTabBar::tab:hover { color: {ink}; }
+QTabBar::tab:selected { color: {ink}; font-weight: bold; border-bottom: 2px solid {ink}; }
+QTabBar::tab:selected:focus { border: 2px solid {select}; border-radius: 4px; padding: 3px 0px; }
+QToolButton { background: transparent; color: {ink}; border: 1.5px solid transparent; border-radius: 6px;
+  padding: 4px 8px; }
+QToolButton:hover { background: {selbg}; }
+QToolButton:focus { border: 2px solid {select}; }
+QToolButton::menu-indicator { image: none; }
+QCheckBox::indicator:focus, QRadioButton::indicator:focus { border: 2px solid {select}; border-radius: 3px; }
 QScrollArea { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }

@@ -2,6 +2,7 @@
 // Kills a program that edits and saves, at random moments, and looks at what it leaves.
 #include <gtest/gtest.h>
 
+#include <QDeadlineTimer>
 #include <QDir>
 #include <QProcess>
 #include <QTemporaryDir>
