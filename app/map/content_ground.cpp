@@ -129,8 +129,12 @@ void addGround(MapContent& content, const ContentWish& wish) {
 }
 
 void addOutlets(MapContent& content, const ContentWish& wish) {
+  const auto allVolts = voltsByOutlet(wish);
   for (const site::Outlet& outlet : wish.site.all<site::Outlet>()) {
-    if (outlet.place && outlet.place->floor == *wish.floor) content.outlets.push_back(outletOf(outlet, content, wish));
+    if (!outlet.place || outlet.place->floor != *wish.floor) continue;
+    content.outlets.push_back(outletOf(outlet, content, wish));
+    const auto volts = allVolts.find(outlet.id);
+    if (volts != allVolts.end()) content.outlets.back().figure = voltsText(wish.book, volts->second);
   }
 }
 

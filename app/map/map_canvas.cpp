@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "map/map_figures.h"
+#include "map/plug_targets.h"
 #include "panels/delete_things.h"
 
 namespace cordreach::app {
@@ -47,6 +48,7 @@ void MapCanvas::setFloor(const std::optional<site::FloorId>& floor) {
 void MapCanvas::setOverlay(Overlay overlay) {
   m_overlay = overlay;
   refresh();
+  if (overlay == Overlay::Reach && m_state.reach.empty()) emit told(say(m_session.book, "map.reach.choose"));
 }
 
 void MapCanvas::setPicture(const QPixmap& picture) {
@@ -60,14 +62,38 @@ void MapCanvas::refresh() {
   const auto verdict = m_session.judge.last();
   m_state.chosen = m_session.selection.chosen();
   m_state.circuits = chosenCircuits(*shown, m_state.chosen);
-  m_content = contentOf({*shown, verdict.get(), verdict != nullptr && verdict->number == m_session.judge.latest(),
-                         m_floor, m_moment.chosen(), m_overlay, m_state.chosen, m_session.book});
+  const bool fresh = verdict != nullptr && verdict->number == m_session.judge.latest() && verdict->site == shown;
+  m_content =
+      contentOf({*shown, verdict.get(), fresh, m_floor, m_moment.chosen(), m_overlay, m_state.chosen, m_session.book});
+  updateReach();
   m_state.hover.reset();
   m_state.focus = focused ? itemOf(m_content, *focused) : std::nullopt;
   relayout(m_layout.scale);
   if (m_fitted) fit();
   updateProposal();
   m_plugs->refresh();
+}
+
+// The outlets that the chosen machine's plug could go into, while that is what the plan shows.
+void MapCanvas::updateReach() {
+  m_state.reach.clear();
+  const auto single = m_session.selection.single();
+  if (m_overlay != Overlay::Reach || !single || single->kind != rules::SubjectKind::Machine) return;
+  const auto isIts = [&](const MachinePlug& plug) { return plug.machine.text() == single->id; };
+  std::optional<MachinePlug> plug;
+  for (const MapCord& cord : m_content.cords) {
+    if (isIts(cord.plug)) plug = cord.plug;
+  }
+  for (const MachinePlug& idle : m_content.idlePlugs) {
+    if (!plug && isIts(idle)) plug = idle;
+  }
+  if (!plug) return;
+  const site::Site& site = m_session.document.site();
+  for (const MapOutlet& outlet : m_content.outlets) {
+    const site::Outlet* there = site.find<site::Outlet>(outlet.id);
+    const auto best = there != nullptr ? bestContact(site, *plug, *there) : std::nullopt;
+    m_state.reach.push_back(best && isPossible(best->answer) ? 1 : 0);
+  }
 }
 
 // The remedy of the worst finding that has one, when it moves a plug on this floor.
@@ -279,6 +305,17 @@ void MapCanvas::paintEvent(QPaintEvent*) {
   paintWords(painter, all);
   paintOver(painter, all);
   m_tool->paint(painter);
+  paintEmpty(painter);
+}
+
+// One sentence where a plan would be.
+void MapCanvas::paintEmpty(QPainter& painter) {
+  if (!m_content.outlets.empty() || m_toolKind != ToolKind::Select) return;
+  const bool bare = m_content.walls.empty() && m_content.rooms.empty() && m_picture.isNull();
+  painter.resetTransform();
+  painter.setFont(look::font(look::Type::Body));
+  painter.setPen(look::tokens().ink2);
+  painter.drawText(rect(), Qt::AlignCenter, say(m_session.book, bare ? "map.empty.plan" : "map.empty.outlets"));
 }
 
 void MapCanvas::resizeEvent(QResizeEvent*) {

@@ -93,6 +93,8 @@ class MapCanvas : public QWidget {
   void relayout(double scale);
   void needWords();
   void updateProposal();
+  void updateReach();
+  void paintEmpty(QPainter& painter);
   [[nodiscard]] PaintScene scene();
   bool viewKey(QKeyEvent& event);
   bool walkKey(QKeyEvent& event);

@@ -51,7 +51,6 @@ struct MapOutlet {
   QString marks{};                          // "GF"
   QString figure{};                         // of the chosen overlay
   bool inUse = false;
-  bool inReach = true;
   rules::Severity severity = rules::Severity::Ok;
 };
 

@@ -27,16 +27,6 @@ QString ampsLeft(const ContentWish& wish, const site::Outlet& outlet) {
   return least ? ampsText(wish.book, *least) : QString();
 }
 
-QString volts(const ContentWish& wish, const site::Outlet& outlet) {
-  if (wish.verdict == nullptr) return {};
-  std::optional<units::Voltage> least;
-  for (const study::OutletAnswer& answer : wish.verdict->answer.outlets) {
-    if (answer.id != outlet.id || !answer.voltage) continue;
-    least = least ? std::min(*least, answer.voltage->likely) : answer.voltage->likely;
-  }
-  return least ? voltsText(wish.book, *least) : QString();
-}
-
 QString trust(const ContentWish& wish, const site::Outlet& outlet) {
   for (const site::Contact& contact : outlet.contacts) {
     if (!contact.assignment) return say(wish.book, "map.trust.nobody");
@@ -94,15 +84,25 @@ QString overlayFigure(const ContentWish& wish, const site::Outlet& outlet) {
   switch (wish.overlay) {
     case Overlay::AmpsLeft:
       return ampsLeft(wish, outlet);
-    case Overlay::Volts:
-      return volts(wish, outlet);
     case Overlay::Trust:
       return trust(wish, outlet);
+    case Overlay::Volts:  // told from all answers at once: voltsByOutlet
     case Overlay::Wiring:
     case Overlay::Reach:
       return {};
   }
   return {};
+}
+
+std::unordered_map<site::OutletId, units::Voltage> voltsByOutlet(const ContentWish& wish) {
+  std::unordered_map<site::OutletId, units::Voltage> all;
+  if (wish.verdict == nullptr || wish.overlay != Overlay::Volts) return all;
+  for (const study::OutletAnswer& answer : wish.verdict->answer.outlets) {
+    if (!answer.voltage) continue;
+    const auto [at, isNew] = all.emplace(answer.id, answer.voltage->likely);
+    if (!isNew) at->second = std::min(at->second, answer.voltage->likely);
+  }
+  return all;
 }
 
 const study::HookupAnswer* answerOf(const ContentWish& wish, const site::HookupId& hookup) {

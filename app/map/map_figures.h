@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <unordered_map>
 
 #include "map/map_content.h"
 #include "shell/say.h"
@@ -23,6 +24,8 @@ namespace cordreach::app {
 [[nodiscard]] rules::Severity severityOf(const Verdict* verdict, const rules::Subject& subject);
 // The figure of an outlet in an overlay; empty when there is none to give.
 [[nodiscard]] QString overlayFigure(const ContentWish& wish, const site::Outlet& outlet);
+// The lowest of each outlet's contacts; empty unless that is the overlay.
+[[nodiscard]] std::unordered_map<site::OutletId, units::Voltage> voltsByOutlet(const ContentWish& wish);
 [[nodiscard]] const study::HookupAnswer* answerOf(const ContentWish& wish, const site::HookupId& hookup);
 
 }  // namespace cordreach::app

@@ -43,6 +43,7 @@ struct MapState {
   bool showFocus = false;
   std::optional<HeldState> held;
   std::optional<ProposedMove> proposed;
+  std::vector<char> reach;  // for each outlet of the content; empty: not shown
 };
 
 // Words drawn before need no shaping again.

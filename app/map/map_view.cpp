@@ -10,6 +10,7 @@
 #include <QPixmap>
 #include <QSignalBlocker>
 #include <QTabBar>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -34,6 +35,8 @@ const std::array<std::pair<ToolKind, const char*>, 6> kTools{{{ToolKind::Outlet,
                                                               {ToolKind::Load, "map.tool.load"},
                                                               {ToolKind::Wall, "map.tool.wall"},
                                                               {ToolKind::Run, "map.tool.run"}}};
+
+constexpr int kToldMs = 8000;  // a refusal can be read that long
 
 QTabBar* flatTabs(QWidget* parent) {
   auto* tabs = new QTabBar(parent);
@@ -176,6 +179,9 @@ void MapView::connectAll() {
   connect(m_canvas, &MapCanvas::told, this, [this](const QString& sentence) {
     m_hint->setText(sentence);
     m_hint->setVisible(!sentence.isEmpty());
+    QTimer::singleShot(kToldMs, m_hint, [this, sentence] {
+      if (m_hint->text() == sentence) m_hint->hide();
+    });
   });
   connect(m_canvas, &MapCanvas::opened, this, &MapView::opened);
   connect(m_canvas, &MapCanvas::menuWanted, this, &MapView::showMenu);

@@ -29,17 +29,24 @@ QPainterPath coilOf(const QPolygonF& line) {
   QPainterPath path;
   const QPointF middle = pointAlong(line, 0.72);
   for (int turn = 0; turn < 3; ++turn) {
-    const double radius = look::scaled(10) - 3.0 * turn;
-    path.addEllipse(middle, radius, radius);
+    path.addEllipse(middle + QPointF(5.0 * (turn - 1), 0), look::scaled(10), look::scaled(10));
   }
   return path;
 }
 
-void strokePart(QPainter& painter, const QPolygonF& line, const MapCordPart& part, const QPen& pen) {
+void strokePart(QPainter& painter, const QPolygonF& line, const QPen& pen) {
   painter.setPen(pen);
   painter.setBrush(Qt::NoBrush);
   painter.drawPath(pathOf(line));
-  if (isCoiled(part.laying)) painter.drawPath(coilOf(line));
+}
+
+void strokeCoil(QPainter& painter, const QPolygonF& line, const MapCordPart& part) {
+  if (!isCoiled(part.laying)) return;
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(look::tokens().room, 4));
+  painter.drawPath(coilOf(line));
+  painter.setPen(QPen(colourOf(part), 2));
+  painter.drawPath(coilOf(line));
 }
 
 void paintCord(QPainter& painter, const PaintScene& scene, std::size_t i) {
@@ -48,13 +55,14 @@ void paintCord(QPainter& painter, const PaintScene& scene, std::size_t i) {
   const look::Tokens& tokens = look::tokens();
   for (std::size_t k = 0; k < lines.size(); ++k) {
     const double width = cordWidth(cord.parts[k].copperMm2) + 4;
-    strokePart(painter, lines[k], cord.parts[k], QPen(tokens.room, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    strokePart(painter, lines[k], QPen(tokens.room, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   }
   for (std::size_t k = 0; k < lines.size(); ++k) {
     QPen pen(colourOf(cord.parts[k]), cordWidth(cord.parts[k].copperMm2), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
     if (cord.parts[k].laying == tables::Laying::Covered) pen.setDashPattern({3, 1});
     if (cord.parts[k].laying == tables::Laying::Covered) pen.setCapStyle(Qt::FlatCap);
-    strokePart(painter, lines[k], cord.parts[k], pen);
+    strokePart(painter, lines[k], pen);
+    strokeCoil(painter, lines[k], cord.parts[k]);
   }
 }
 

@@ -106,6 +106,7 @@ void paintHomeRun(QPainter& painter, const PaintScene& scene, const MapRun& run,
     QPainterPath path;
     addArc(path, *run.panel * scene.layout.scale, from);
     painter.drawPath(path);
+    return;
   }
   paintArrow(painter, from, homeRunTip(scene.content, scene.layout, run), 7);
 }

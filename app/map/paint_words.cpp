@@ -75,6 +75,15 @@ void paintPossible(QPainter& painter, const PaintScene& scene, const HeldState& 
   }
 }
 
+void paintReach(QPainter& painter, const PaintScene& scene) {
+  const double radius = ringRadius(scene, {ItemKind::Outlet, 0}, 14);
+  painter.setPen(QPen(look::tokens().select, 1.5));
+  painter.setBrush(look::tokens().selbg);
+  for (std::size_t i = 0; i < scene.state.reach.size() && i < scene.layout.outlets.size(); ++i) {
+    if (scene.state.reach[i] != 0) painter.drawEllipse(scene.layout.outlets[i], radius, radius);
+  }
+}
+
 void paintHeld(QPainter& painter, const PaintScene& scene, const HeldState& held) {
   const look::Tokens& tokens = look::tokens();
   painter.setPen(QPen(tokens.select, 2.5));
@@ -157,6 +166,7 @@ void paintWords(QPainter& painter, const PaintScene& scene) {
 void paintUnder(QPainter& painter, const PaintScene& scene) {
   const look::Tokens& tokens = look::tokens();
   if (scene.state.held) return paintPossible(painter, scene, *scene.state.held);
+  paintReach(painter, scene);
   if (scene.state.hover && scene.state.hover->kind != ItemKind::Plug) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(tokens.selbg);
