@@ -36,6 +36,16 @@ std::optional<Recoverable> recover(const QFileInfo& file) {
   return Recoverable{file.filePath(), text->sitePath, file.lastModified(), std::move(text->site), std::move(claim)};
 }
 
+// Marks of processes that were killed with nothing unsaved.
+void sweepStaleLocks(const QString& folder) {
+  for (const QFileInfo& file : QDir(folder).entryInfoList({"*.journal.lock"}, QDir::Files)) {
+    if (QFile::exists(file.path() + "/" + file.completeBaseName())) continue;
+    QLockFile lock(file.filePath());
+    lock.setStaleLockTime(0);
+    if (lock.tryLock(0)) lock.unlock();
+  }
+}
+
 }  // namespace
 
 std::optional<JournalText> readJournal(const QByteArray& text) {
@@ -55,6 +65,7 @@ std::optional<JournalText> readJournal(const QByteArray& text) {
 }
 
 std::vector<Recoverable> findRecoverable(const QString& folder) {
+  sweepStaleLocks(folder);
   std::vector<Recoverable> found;
   for (const QFileInfo& file : QDir(folder).entryInfoList({"*.journal"}, QDir::Files, QDir::Time)) {
     if (std::optional<Recoverable> one = recover(file)) found.push_back(std::move(*one));

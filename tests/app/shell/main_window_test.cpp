@@ -101,12 +101,12 @@ TEST_F(WindowTest, SavesAndOpensTheSame) {
 
 TEST_F(WindowTest, AsksBeforeChangesAreGivenUp) {
   ASSERT_TRUE(document().apply(renaming(document().site(), "Other")));
-  answerNext(2);
+  answerNext("window.answer.cancel");
   QCloseEvent close;
   QApplication::sendEvent(window.get(), &close);
   EXPECT_FALSE(close.isAccepted());
   EXPECT_TRUE(asked.contains("Other"));
-  answerNext(1);
+  answerNext("window.leave.discard");
   QCloseEvent again;
   QApplication::sendEvent(window.get(), &again);
   EXPECT_TRUE(again.isAccepted());
@@ -125,19 +125,19 @@ TEST_F(WindowTest, NeverOverwritesSomebodyElsesChangeUnasked) {
   theirs.name = "Theirs, and longer";
   ASSERT_TRUE(io::saveSite(path.toStdString(), theirs));
   ASSERT_TRUE(document().apply(renaming(document().site(), "Mine")));
-  answerNext(3);
+  answerNext("window.answer.cancel");
   EXPECT_FALSE(window->files().save());
   EXPECT_TRUE(asked.contains("site.json"));
   EXPECT_EQ(io::loadSite(path.toStdString()).value(), theirs);
   EXPECT_EQ(document().site().name, "Mine");
-  answerNext(2);
+  answerNext("window.changed.reload");
   EXPECT_TRUE(window->files().save());
   EXPECT_EQ(document().site(), theirs);
 }
 
 TEST_F(WindowTest, SaysInOneSentenceWhyItCannotSaveAndKeepsTheBuilding) {
   ASSERT_TRUE(document().apply(renaming(document().site(), "Mine")));
-  answerNext(1);
+  answerNext("window.answer.cancel");
   EXPECT_FALSE(window->files().saveTo(folder.path() + "/nowhere/site.json"));
   EXPECT_TRUE(asked.contains("site.json"));
   EXPECT_FALSE(told.isEmpty());
@@ -152,7 +152,7 @@ TEST_F(WindowTest, SaysInOneSentenceWhyItCannotOpenAndKeepsTheBuilding) {
   file.write("{\"version\": 1,");
   file.close();
   const site::Site before = document().site();
-  answerNext(0);
+  answerNext("window.answer.close");
   EXPECT_FALSE(window->files().openPath(path));
   EXPECT_TRUE(asked.contains("broken.json"));
   EXPECT_FALSE(told.isEmpty());
@@ -203,7 +203,7 @@ TEST_F(WindowTest, RecoversWhatAKilledProcessLeft) {
   ASSERT_TRUE(file.open(QIODevice::WriteOnly));
   file.write(journal);
   file.close();
-  answerNext(0);
+  answerNext("window.recover.take");
   EXPECT_TRUE(window->files().offerRecovery(left));
   EXPECT_EQ(document().site().name, "Lost and found");
   EXPECT_TRUE(document().isDirty());

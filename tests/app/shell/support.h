@@ -14,6 +14,7 @@
 #include <QTimer>
 
 #include "shell/main_window.h"
+#include "shell/say.h"
 #include "shell/verdict_band.h"
 
 namespace cordreach::app {
@@ -38,14 +39,19 @@ class WindowTest : public ::testing::Test {
   [[nodiscard]] Document& document() { return window->session().document; }
   [[nodiscard]] const VerdictWords& words() const { return window->band()->words(); }
 
-  // Presses that answer of the question that comes up next; what it asked stands in `asked`.
-  void answerNext(int answer) {
-    QTimer::singleShot(0, window.get(), [this, answer] {
+  // Presses the answer of that code at the question that comes up next; what it asked stands in `asked`.
+  void answerNext(const char* code) {
+    QTimer::singleShot(0, window.get(), [this, code] {
       auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
       ASSERT_NE(box, nullptr);
       asked = box->text();
       told = box->informativeText();
-      box->buttons().at(answer)->click();
+      const QString words = say(window->session().book, code);
+      for (QAbstractButton* button : box->buttons()) {
+        if (button->text() == words) return button->click();
+      }
+      ADD_FAILURE() << code << " is no answer to " << asked.toStdString();
+      box->reject();
     });
   }
 
