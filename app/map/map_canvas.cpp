@@ -298,9 +298,9 @@ void MapCanvas::paintEvent(QPaintEvent*) {
   paintGround(painter, all);
   paintWiring(painter, all);
   paintUnder(painter, all);
+  paintCords(painter, all);
   paintOutlets(painter, all);
   paintFixed(painter, all);
-  paintCords(painter, all);
   paintMachines(painter, all);
   paintWords(painter, all);
   paintOver(painter, all);

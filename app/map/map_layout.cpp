@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "map/map_layout.h"
 
-#include <QHash>
 #include <algorithm>
 #include <cmath>
 
@@ -32,7 +31,7 @@ LaidCord laidCord(const MapCord& cord, const MapContent& content, const MapLayou
                  {},
                  0};
   for (const MapCordPart& part : cord.parts) wish.lengthsM.push_back(std::max(part.lengthM, 0.1));
-  wish.seed = static_cast<unsigned>(qHash(QString::fromStdString(cord.hookup.text()), 7));
+  for (const char letter : cord.hookup.text()) wish.seed = wish.seed * 31 + static_cast<unsigned char>(letter);
   LaidCord laid{cordCurve(wish), 0};
   for (const MapCordPart& part : cord.parts) laid.widestPx = std::max(laid.widestPx, cordWidth(part.copperMm2));
   return laid;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "map/map_view.h"
 
+#include <QAction>
 #include <QComboBox>
 #include <QEvent>
 #include <QFileInfo>
@@ -84,6 +85,7 @@ MapView::MapView(Session& session, QWidget* parent)
   m_hint->setWordWrap(true);
   m_hint->hide();
   buildTools();
+  buildViewActions();
   connectAll();
   retranslate();
   fillFloors();
@@ -121,6 +123,21 @@ void MapView::buildTools() {
   }
 }
 
+// Offered to the window's View menu; the keys are the plan's own.
+void MapView::buildViewActions() {
+  const auto add = [this](const char* code, auto act) {
+    auto* action = new QAction(m_canvas);
+    action->setProperty("menu", "view");
+    action->setProperty("code", code);
+    connect(action, &QAction::triggered, m_canvas, act);
+    m_canvas->addAction(action);
+  };
+  const auto middle = [this] { return QPointF(m_canvas->rect().center()); };
+  add("map.action.zoom_in", [this, middle] { m_canvas->zoomBy(1.25, middle()); });
+  add("map.action.zoom_out", [this, middle] { m_canvas->zoomBy(0.8, middle()); });
+  add("map.action.fit", [this] { m_canvas->fit(); });
+}
+
 void MapView::retranslate() {
   const text::Phrasebook& book = m_session.book;
   for (int i = 0; i < m_overlays->count(); ++i) {
@@ -129,6 +146,10 @@ void MapView::retranslate() {
   m_add->setText(say(book, "map.add"));
   for (QAction* action : m_addMenu->actions()) {
     action->setText(say(book, action->property("code").toString().toStdString()));
+  }
+  for (QAction* action : m_canvas->actions()) {
+    const QString code = action->property("code").toString();
+    if (!code.isEmpty()) action->setText(say(book, code.toStdString()));
   }
   m_floors->setAccessibleName(say(book, "map.floors"));
   m_overlays->setAccessibleName(say(book, "map.overlays"));

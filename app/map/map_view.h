@@ -41,6 +41,7 @@ class MapView : public QWidget {
  private:
   void buildRow();
   void buildTools();
+  void buildViewActions();
   void fillFloors();
   void fillMoments();
   void retranslate();
