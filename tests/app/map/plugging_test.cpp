@@ -71,11 +71,11 @@ TEST_F(Plugging, KeysDoWhatThePointerDoes) {
   EXPECT_EQ(document.site(), byKeys);
 }
 
-TEST_F(Plugging, ATakenContactIsPassedOverAndAFullOutletRefuses) {
+TEST_F(Plugging, ATakenContactIsPassedOverAndAFullOutletIsNotLit) {
   drag(plugOf("M2", "H05"), at(SubjectKind::Outlet, "1-30") - QPoint(0, 3));
   EXPECT_EQ(socketNow(), (site::Socket{site::OutletSocket{site::OutletId("1-30"), "lower"}}));
   document.undo();
-  drag(plugOf("M2", "H05"), at(SubjectKind::Outlet, "1-29"), false);  // the sump's circuit: tried, never lit
+  drag(plugOf("M2", "H05"), at(SubjectKind::Outlet, "1-29"), false);  // the sump pump is in its only contact
   const auto item = itemOf(canvas().content(), {SubjectKind::Outlet, "1-29"});
   EXPECT_EQ(canvas().state().held->possible[static_cast<std::size_t>(item->index)], 0);
   key(Qt::Key_Escape);
