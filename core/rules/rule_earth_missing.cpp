@@ -21,7 +21,8 @@ Findings earthMissing(const Case& in, const Rule& rule) {
     if (!carriesNoEarth(cord.link.make())) continue;
     FindingBuilder finding(rule);
     const bool pinGone = cord.link.make().pin == site::Pin::Missing;
-    finding.about(cord.link).why(pinGone ? "earth.pin_missing" : "earth.two_wire_cord");
+    finding.about(cord.link).with(text("earth", pinGone ? "pin" : "wires"));
+    finding.why(pinGone ? "earth.pin_missing" : "earth.two_wire_cord");
     bool earthed = false;
     bool unprotected = false;
     for (const HookupCase* user : cord.users) {

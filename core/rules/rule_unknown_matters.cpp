@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is not known about a hookup and could change its verdict. Never silent: an unknown is judged at its cautious
-// end, and this says so.
+// What is not known about a hookup and could change its verdict. Never silent: where nothing is known a cautious value
+// stands, where there is a band its likely value, and this says where the rest of the band crosses a limit.
+#include <algorithm>
+
 #include "rules/all_rules.h"
 #include "rules/finding_builder.h"
 #include "rules/rule_table.h"
@@ -54,6 +56,33 @@ void judgeCords(const HookupCase& hookup, FindingBuilder& finding, bool& any) {
   }
 }
 
+void judgeStall(const HookupCase& hookup, FindingBuilder& finding, bool& any) {
+  const study::HookupAnswer& answer = *hookup.answer;
+  if (!answer.stalledAdverse || answer.stalledCold || answer.stalledWarm) return;
+  finding.why("unknown.stall", {volts("voltage_low_v", answer.voltage.low)});
+  any = true;
+}
+
+// How a cord cools is never known closely, and what lies on it even less.
+void judgeHeat(const HookupCase& hookup, units::Temperature handled, FindingBuilder& finding, bool& any) {
+  const auto& cords = hookup.answer->cords;
+  for (std::size_t back = 1; back <= std::min(cords.size(), hookup.chain.size()); ++back) {
+    const study::CordAnswer& cord = cords[cords.size() - back];
+    const Link& link = hookup.chain[hookup.chain.size() - back];
+    const auto name = text("cord", link.own() ? link.machine->name : link.cord->label);
+    const char* const kind = link.own() ? "own" : "extension";
+    if (cord.conductor && cord.conductor->likely <= cord.limit && cord.conductor->high > cord.limit) {
+      finding.why("unknown.cord_heat", {name, text("kind", kind), celsius("conductor_high_c", cord.conductor->high),
+                                        celsius("limit_c", cord.limit)});
+      any = true;
+    } else if (cord.surface && cord.surface->likely <= handled && cord.surface->high > handled) {
+      finding.why("unknown.jacket_heat", {name, text("kind", kind), celsius("surface_high_c", cord.surface->high),
+                                          celsius("limit_c", handled)});
+      any = true;
+    }
+  }
+}
+
 // Lengths and the like are guesses with a band; they matter when the band reaches over a limit that the likely value
 // keeps.
 void judgeBand(const HookupCase& hookup, const Rule& voltage, FindingBuilder& finding, bool& any) {
@@ -73,6 +102,7 @@ void judgeBand(const HookupCase& hookup, const Rule& voltage, FindingBuilder& fi
 
 Findings unknownMatters(const Case& in, const Rule& rule) {
   const Rule& voltage = ruleOf("machine.voltage");
+  const auto handled = units::Temperature::fromCelsius(ruleOf("cord.jacket_over_60").limitValue());
   Findings found;
   for (const HookupCase& hookup : in.hookups()) {
     FindingBuilder finding(rule);
@@ -81,6 +111,8 @@ Findings unknownMatters(const Case& in, const Rule& rule) {
     judgeMachine(hookup, in.site(), finding, any);
     judgeCords(hookup, finding, any);
     judgeBand(hookup, voltage, finding, any);
+    judgeStall(hookup, finding, any);
+    judgeHeat(hookup, handled, finding, any);
     if (any) found.push_back(finding.about(hookup, in).done());
   }
   return found;

@@ -82,6 +82,7 @@ struct HookupAnswer {
   std::optional<Band<double>> speedRpm;  // of the machine, when its plate says one
   bool stalledCold = false;              // has no running point from the start
   bool stalledWarm = false;              // runs at first, not once its cords are warm
+  bool stalledAdverse = false;           // has none, cold or warm, with all that is uncertain at its worse end
   units::Current socketPlateSum;         // of everything fed through the outlet's contact
   BreakerAnswer breaker;                 // of its circuit, or of the supposed one
   std::vector<CordAnswer> cords;         // from the outlet on; the machine's own is the last

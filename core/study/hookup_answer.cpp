@@ -16,6 +16,9 @@ using units::ampere;
 using units::volt;
 using units::Voltage;
 
+constexpr std::size_t kAdverse = 1;
+static_assert(kCorners[kAdverse] == Corner::Adverse);
+
 Phasor nodeVoltage(const network::Solution& solution, const Tap& tap) {
   const auto& poles = solution.circuits[tap.circuit].nodeV[tap.node];
   return tap.toPole ? poles[tap.pole] - poles[*tap.toPole] : poles[tap.pole];
@@ -120,6 +123,9 @@ class HookupDay {
     const bool cold = loadIn(state.likely().cold, plugged)->stalled;
     m_answer->stalledCold |= cold;
     m_answer->stalledWarm |= !cold && loadIn(state.likely().warm, plugged)->stalled;
+    const Plugged& adverse = state.scenes[kAdverse].hookups.at(m_hookup.id);
+    m_answer->stalledAdverse |= loadIn(state.settled[kAdverse].cold, adverse)->stalled;
+    m_answer->stalledAdverse |= loadIn(state.settled[kAdverse].warm, adverse)->stalled;
   }
 
   void takeSpeed(const PanelState& state, const Plugged& plugged) {
@@ -184,7 +190,8 @@ class HookupDay {
 
 HookupAnswer blankAnswerOf(const site::Hookup& hookup) {
   HookupAnswer answer{
-      hookup.id, hookup.machine, hookup.inlet, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+      hookup.id, hookup.machine, hookup.inlet, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {},
+      {}};
   answer.run = runOf(hookup);
   return answer;
 }

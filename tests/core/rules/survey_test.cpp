@@ -69,6 +69,34 @@ TEST(UnknownMatters, SpeaksWhenABandCrossesALimitThatTheLikelyValueKeeps) {
   EXPECT_TRUE(tiny.has("unknown.matters"));
 }
 
+TEST(UnknownMatters, SpeaksWhenOnlyTheWorseEndOfTheBandStalls) {
+  TinySite tiny;
+  tiny.given().stalledAdverse = true;
+  const auto found = tiny.found("unknown.matters");
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].why.front().code, "unknown.stall");
+  tiny.given().stalledWarm = true;  // then it is no longer a matter of the unknown
+  EXPECT_FALSE(tiny.has("unknown.matters"));
+}
+
+TEST(UnknownMatters, SpeaksWhenOnlyTheWorseEndOfACordsHeatCrossesALimit) {
+  const auto at = units::Temperature::fromCelsius;
+  TinySite tiny;
+  tiny.extensionGiven().conductor = study::Band<units::Temperature>{at(50.0), at(45.0), at(60.0)};
+  EXPECT_FALSE(tiny.has("unknown.matters"));
+  tiny.extensionGiven().conductor = study::Band<units::Temperature>{at(50.0), at(45.0), at(60.1)};
+  ASSERT_TRUE(tiny.has("unknown.matters"));
+  EXPECT_EQ(tiny.found("unknown.matters")[0].why.front().code, "unknown.cord_heat");
+  tiny.extensionGiven().conductor = study::Band<units::Temperature>{at(60.1), at(45.0), at(70.0)};
+  EXPECT_FALSE(tiny.has("unknown.matters"));  // it is too hot, known or not
+
+  TinySite jacket;
+  jacket.ownCordGiven().limit = at(90.0);
+  jacket.ownCordGiven().surface = study::Band<units::Temperature>{at(50.0), at(45.0), at(60.1)};
+  ASSERT_TRUE(jacket.has("unknown.matters"));
+  EXPECT_EQ(jacket.found("unknown.matters")[0].why.front().code, "unknown.jacket_heat");
+}
+
 TEST(UnknownMatters, NamesAnUnknownGaugeAndAnAssumedBreaker) {
   TinySite tiny;
   site::Cord cord = tiny.cord();

@@ -155,6 +155,7 @@ struct TinySite {
                             {},
                             false,
                             false,
+                            false,
                             15.0 * ampere,
                             breaker,
                             {}};
