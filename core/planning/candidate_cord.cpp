@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Another extension at the same outlet. One that has lost its earth is put out of service with the same edit.
+// Another extension at the same outlet. One whose earth pin is gone is put out of service with the same edit; one that
+// was made with two wires is only taken out of this job.
 #include "planning/candidate.h"
 #include "planning/cart.h"
 #include "planning/outlet_choice.h"
@@ -11,14 +12,10 @@ namespace cordreach::planning {
 
 namespace {
 
-bool hasLostEarth(const site::Cord& cord) {
-  return cord.make.pin != site::Pin::Present || study::conductorsOf(cord.make) < 3;
-}
-
-// At least what lies between outlet and machine beyond the machine's own cord; without a plan, as long as the one
-// there.
+// At least what lies between outlet and machine beyond the machine's own cord; where it works unknown to us, as long
+// as the one there.
 units::Length lengthNeeded(const Plugging& plugging) {
-  const auto needed = neededCord(plugging, *plugging.outlet);
+  const auto needed = worksAtKnownPlace(plugging) ? neededCord(plugging, *plugging.outlet) : std::nullopt;
   const auto& own = plugging.inlet->cord.length;
   if (needed && own && *needed > own->value) return *needed - own->value;
   if (needed && own) return {};
@@ -47,7 +44,7 @@ Candidate exchange(const Plugging& plugging, const site::Cord& cord, const site:
   for (const site::Hookup* user : usersOf(*plugging.extension, site)) {
     if (user->id != plugging.hookup->id) candidate.hookups.push_back(user->id);
   }
-  if (hasLostEarth(*plugging.cord) && !plugging.cord->outOfService) {
+  if (plugging.cord->make.pin == site::Pin::Missing && !plugging.cord->outOfService) {
     site::Cord aside = *plugging.cord;
     aside.outOfService = site::OutOfService{"earth missing", {}, {}};
     candidate.code = "out_of_service";

@@ -32,6 +32,7 @@ Candidates movesWithCord(const Trouble& trouble) {
   Candidates candidates;
   for (const OutletChoice& choice : outletsFor(plugging, trouble.site, wish)) {
     if (candidates.size() == 2) break;
+    if (choice.outlet == plugging.outlet) continue;  // that is another cord, not another outlet
     const site::Cord* cord = cordTo(choice, plugging, trouble.site);
     if (cord == nullptr || choice.needed <= plugging.inlet->cord.length->value) continue;
     std::vector<site::AnyChange> changes = replug(plugging, site::CordSocket{cord->id, 0}, trouble.site);

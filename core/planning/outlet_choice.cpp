@@ -37,6 +37,7 @@ bool isBusy(const site::Outlet& outlet, const site::Contact& contact, const Plug
     if (rules::together(other.hours, hours)) return true;
   }
   for (const site::ExtensionUse& use : site.all<site::ExtensionUse>()) {
+    if (&use == plugging.extension && usersOf(use, site).size() <= 1) continue;  // put away with the move
     if (takesPlug(use.socket, outlet.id, contact.name) && rules::together(use.hours, hours)) return true;
   }
   for (const site::FixedLoad& load : site.all<site::FixedLoad>()) {
@@ -104,16 +105,22 @@ bool suits(const site::Outlet& outlet, const site::Contact& contact, const Plugg
 
 }  // namespace
 
+bool worksAtKnownPlace(const Plugging& plugging) {
+  return plugging.hookup->place.has_value() || plugging.machine->place.has_value();
+}
+
 std::optional<units::Length> neededCord(const Plugging& plugging, const site::Outlet& outlet) {
   const site::Place* work = workPlace(plugging);
   if (work == nullptr || !outlet.place || outlet.place->floor != work->floor) return {};
-  return geometry::rightAngleDistance(work->at, outlet.place->at) + kSlack;
+  const units::Length needed = geometry::rightAngleDistance(work->at, outlet.place->at) + kSlack;
+  if (worksAtKnownPlace(plugging) || plugging.cord == nullptr) return needed;
+  return needed + study::lengthOf(plugging.cord->make).value;
 }
 
 std::vector<OutletChoice> outletsFor(const Plugging& plugging, const site::Site& site, const OutletWish& wish) {
   std::vector<std::pair<units::Length, OutletChoice>> ranked;
   for (const site::Outlet& outlet : site.all<site::Outlet>()) {
-    if (&outlet == plugging.outlet) continue;
+    if (&outlet == plugging.outlet && plugging.extension == nullptr) continue;
     const auto needed = neededCord(plugging, outlet);
     if (!needed || (wish.reach && *needed > *wish.reach)) continue;
     const auto contact = std::find_if(outlet.contacts.begin(), outlet.contacts.end(), [&](const site::Contact& one) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Contacts that could take a hookup, nearest first: judged cheaply by distance and by the circuit's spare amps, before
-// any study. Never offered: circuits nobody may use or must be asked for, breakers nobody knows, contacts that are
-// dead, blocked, locked, loose, busy or without power for part of the hours.
+// any study. The outlet that it hangs on through an extension is one of them. Never offered: circuits nobody may use or
+// must be asked for, breakers nobody knows, contacts that are dead, blocked, locked, loose, busy or without power for
+// part of the hours.
 #pragma once
 
 #include <optional>
@@ -29,8 +30,12 @@ struct OutletWish {
 [[nodiscard]] std::vector<OutletChoice> outletsFor(const Plugging& plugging, const site::Site& site,
                                                    const OutletWish& wish);
 
-// Cord needed from an outlet to where the hookup works: right angles on the plan and 2.4 m of slack. None: places are
-// not known, or on different floors.
+// Whether the plan says where the hookup works.
+[[nodiscard]] bool worksAtKnownPlace(const Plugging& plugging);
+
+// Cord needed from an outlet to where the hookup works: right angles on the plan and 2.4 m of slack. Where it works
+// unknown, it is at the outlet that it is plugged in at, and through an extension as far from there as that reaches.
+// None: places are not known, or on different floors.
 [[nodiscard]] std::optional<units::Length> neededCord(const Plugging& plugging, const site::Outlet& outlet);
 
 // Slack at both ends: up and down, round a corner, and room to move (own).

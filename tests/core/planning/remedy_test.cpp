@@ -136,6 +136,53 @@ TEST(Remedies, PutACordWithoutEarthAsideAndProtectWetWork) {
   }
 }
 
+TEST(Remedies, LeaveASoundTwoWireCordInService) {
+  SmallBuilding building = thinCord();
+  building.machine("M2", 9.0, 14, 50.0, 24.0);
+  auto twoWire = building.site.at<site::Cord>(site::CordId("C08"));
+  twoWire.make = SmallBuilding::make(14, 50.0);
+  twoWire.make.conductors = site::known(2);
+  twoWire.make.pin = site::Pin::NotNeeded;
+  building.put(twoWire);
+  building.site.all<site::Outlet>().remove(site::OutletId("1-31"));
+  building.site.all<site::Run>().remove(site::RunId("r1-31"));
+  building.cord("C03", 12, 25.0);
+  const auto remedies = building.remedies("earth.missing");
+  ASSERT_FALSE(remedies.empty());
+  EXPECT_EQ(remedies.front().code, "use.cord");
+  SmallBuilding mended = building;
+  ASSERT_TRUE(site::apply(remedies.front().edit, mended.site).ok());
+  EXPECT_FALSE(mended.site.at<site::Cord>(site::CordId("C08")).outOfService.has_value());
+}
+
+TEST(Remedies, OfferTheSameOutletWithoutAnExtensionWhereTheOwnCordReaches) {
+  SmallBuilding building = thinCord();  // it works 4 m from its outlet
+  building.site.all<site::Outlet>().remove(site::OutletId("1-31"));
+  building.site.all<site::Run>().remove(site::RunId("r1-31"));
+  const auto remedies = building.remedies("cord.over_tag");
+  ASSERT_FALSE(remedies.empty());
+  EXPECT_EQ(remedies.front().code, "move.outlet");
+  EXPECT_EQ(textOf(remedies.front().arguments, "outlet"), "1-13");
+  SmallBuilding mended = building;
+  ASSERT_TRUE(site::apply(remedies.front().edit, mended.site).ok());
+  EXPECT_TRUE(mended.site.all<site::ExtensionUse>().empty());
+  EXPECT_FALSE(mended.has("cord.over_tag"));
+}
+
+TEST(Remedies, TakeAnExtensionForNeededWhereThePlanDoesNotSayWhereTheMachineWorks) {
+  SmallBuilding building = thinCord();
+  auto machine = building.site.at<site::Machine>(site::MachineId("M2"));
+  machine.place.reset();
+  building.put(machine);
+  building.cord("C03", 12, 25.0);
+  EXPECT_TRUE(building.remedies("cord.over_tag").empty());  // neither the own cord nor 25 ft are known to reach
+  building.cord("C05", 12, 50.0);
+  const auto remedies = building.remedies("cord.over_tag");
+  ASSERT_FALSE(remedies.empty());
+  EXPECT_EQ(remedies.front().code, "use.cord");
+  EXPECT_EQ(textOf(remedies.front().arguments, "cord"), "C05");
+}
+
 // Two machines on one circuit, their own cords too short for any other.
 SmallBuilding overload() {
   SmallBuilding building;
