@@ -12,12 +12,12 @@ using units::foot;
 using units::Length;
 using units::metre;
 
-constexpr double kDetour = 1.2;                 // own: wire does not run straight
-constexpr Length kDropsAndRises = 6.0 * metre;  // own: up from the panel and down to the outlet
-constexpr Length kRunWithoutPlan = 25.0 * metre;
-constexpr double kShortest = 0.6;
+constexpr double kDetour = 1.2;                   // own: wire does not run straight
+constexpr Length kDropsAndRises = 6.0 * metre;    // own: up from the panel and down to the outlet
+constexpr Length kRunWithoutPlan = 25.0 * metre;  // own: 82 ft, about the middle of a floor
+constexpr double kShortest = 0.6;                 // own: the band of a guess, as these two have it
 constexpr double kLongest = 1.8;
-constexpr Length kCommonCord = 50.0 * foot;
+constexpr Length kCommonCord = 50.0 * foot;  // own: the commonest stock length
 
 site::Stated<Length> guessed(Length value, const char* how) {
   return {value, value * kShortest, value * kLongest, {}, how, {}, {}};
