@@ -2,9 +2,11 @@
 #include "look/look.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QPalette>
 #include <QStyle>
 #include <QStyleFactory>
+#include <QWidget>
 #include <cmath>
 
 #include "look/style_sheet.h"
@@ -71,6 +73,13 @@ void setPresent(QApplication& application, const Look& look) {
   QApplication::setPalette(paletteOf(tokens()));
   QApplication::setFont(font(Type::Body));
   application.setStyleSheet(styleSheet(tokens(), look.textScale));
+  // Qt tells only those whose own font or palette came out different; a widget that paints from here must know too.
+  for (QWidget* widget : QApplication::allWidgets()) {
+    for (const QEvent::Type type : {QEvent::FontChange, QEvent::PaletteChange}) {
+      QEvent change(type);
+      QApplication::sendEvent(widget, &change);
+    }
+  }
 }
 
 const Look& present() { return presentLook(); }

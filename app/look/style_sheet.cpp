@@ -42,8 +42,9 @@ QTabBar::tab { background: transparent; color: {ink2}; border: none; border-bott
 QTabBar::tab:hover { color: {ink}; }
 QTabBar::tab:selected { color: {ink}; font-weight: bold; border-bottom: 2px solid {ink}; }
 QTabBar::tab:selected:focus { border: 2px solid {select}; border-radius: 4px; padding: 3px 0px; }
-QToolButton { background: transparent; color: {ink}; border: 1.5px solid transparent; border-radius: 6px;
-  padding: 4px 8px; }
+QToolButton { background: transparent; color: {ink}; border: 1.5px solid {line}; border-radius: 6px;
+  padding: 3px 6px; }
+QToolButton[autoRaise="true"] { border-color: transparent; }
 QToolButton:hover { background: {selbg}; }
 QToolButton:focus { border: 2px solid {select}; }
 QToolButton::menu-indicator { image: none; }

@@ -35,8 +35,9 @@ std::vector<Picture> pictures() {
 bool draw(const Picture& picture, const QString& folder) {
   const QTemporaryDir recovery;
   look::Settings settings;
+  settings.setChoices(picture.choices);
+  look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(picture.choices, false));
   app::MainWindow window(settings, recovery.path());
-  window.setChoices(picture.choices);
   window.files().showDemo();
   window.resize(picture.size);
   window.show();

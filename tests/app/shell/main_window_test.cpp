@@ -3,6 +3,7 @@
 
 #include <QAccessible>
 #include <QCloseEvent>
+#include <QLabel>
 
 #include "app/shell/support.h"
 #include "app/support/demo.h"
@@ -165,6 +166,20 @@ TEST_F(WindowTest, SpeaksInTheUnitsThatWereChosen) {
   metric.units = text::UnitSystem::Metric;
   window->setChoices(metric);
   EXPECT_EQ(window->session().book.locale().units, text::UnitSystem::Metric);
+}
+
+TEST_F(WindowTest, GrowsWithTheTextSizeAndBack) {
+  const auto labels = window->menuWidget()->findChildren<QLabel*>();
+  ASSERT_FALSE(labels.isEmpty());
+  const int before = labels.first()->font().pixelSize();
+  look::Choices large = settings.choices();
+  large.textScale = 2;
+  window->setChoices(large);
+  EXPECT_NEAR(labels.first()->font().pixelSize(), 2 * before, 1);
+  EXPECT_EQ(window->map()->column()->width(), 496);
+  large.textScale = 1;
+  window->setChoices(large);
+  EXPECT_EQ(labels.first()->font().pixelSize(), before);
 }
 
 TEST_F(WindowTest, KeepsTheColumnAtItsWidths) {
