@@ -6,6 +6,7 @@
 #include <string>
 
 #include "site/new_id.h"
+#include "site/queries.h"
 
 namespace cordreach::planning {
 
@@ -14,14 +15,9 @@ namespace {
 void findEnd(Plugging& plugging, const site::Site& site) {
   const auto* end = std::get_if<site::OutletSocket>(plugging.chain.front().socket);
   if (end == nullptr) return;
-  plugging.outlet = site.find<site::Outlet>(end->outlet);
-  if (plugging.outlet == nullptr) return;
-  for (const site::Contact& contact : plugging.outlet->contacts) {
-    if (contact.name == end->contact) plugging.contact = &contact;
-  }
-  if (plugging.contact != nullptr && plugging.contact->assignment) {
-    plugging.circuit = site.find<site::Circuit>(plugging.contact->assignment->circuit);
-  }
+  plugging.outlet = &site.at<site::Outlet>(end->outlet);
+  plugging.contact = site::contactOf(site, *end);
+  plugging.circuit = site::circuitOf(site, *end);
 }
 
 }  // namespace

@@ -4,57 +4,19 @@
 #include <algorithm>
 #include <set>
 
+#include "site/queries.h"
+
 namespace cordreach::rules {
 
 namespace {
 
-const site::Inlet* inletOf(const site::Machine& machine, const std::string& name) {
-  const auto at = std::find_if(machine.inlets.begin(), machine.inlets.end(),
-                               [&](const site::Inlet& inlet) { return inlet.name == name; });
-  return at == machine.inlets.end() ? nullptr : &*at;
-}
-
 Link linkOf(const site::Hookup& hookup, const site::Site& site) {
-  const site::Machine& machine = site.at<site::Machine>(hookup.machine);
-  return {nullptr, nullptr, &hookup, &machine, inletOf(machine, hookup.inlet), &hookup.socket};
+  return {nullptr,       nullptr, &hookup, &site.at<site::Machine>(hookup.machine), site::inletOf(site, hookup),
+          &hookup.socket};
 }
 
-const site::ExtensionUse* useAt(const site::CordId& cord, const std::optional<site::Hours>& hours,
-                                const site::Site& site) {
-  for (const site::ExtensionUse& use : site.all<site::ExtensionUse>()) {
-    if (use.cord == cord && together(use.hours, hours)) return &use;
-  }
-  return nullptr;
-}
-
-const site::Hookup* hookupAt(const site::MachineId& machine, const std::optional<site::Hours>& hours,
-                             const site::Site& site) {
-  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
-    if (hookup.machine == machine && together(hookup.hours, hours)) return &hookup;
-  }
-  return nullptr;
-}
-
-// The link whose socket this is; nothing for an outlet's, and for a cord or machine that is itself not plugged in.
-std::optional<Link> linkBefore(const site::Socket& socket, const std::optional<site::Hours>& hours,
-                               const site::Site& site) {
-  if (const auto* cord = std::get_if<site::CordSocket>(&socket)) {
-    const site::ExtensionUse* use = useAt(cord->cord, hours, site);
-    if (use == nullptr) return {};
-    return Link{use, &site.at<site::Cord>(use->cord), nullptr, nullptr, nullptr, &use->socket};
-  }
-  if (const auto* machine = std::get_if<site::MachineSocket>(&socket)) {
-    const site::Hookup* hookup = hookupAt(machine->machine, hours, site);
-    if (hookup == nullptr) return {};
-    return linkOf(*hookup, site);
-  }
-  return {};
-}
-
-const site::Contact* contactOf(const site::Outlet& outlet, const std::string& name) {
-  const auto at = std::find_if(outlet.contacts.begin(), outlet.contacts.end(),
-                               [&](const site::Contact& contact) { return contact.name == name; });
-  return at == outlet.contacts.end() ? nullptr : &*at;
+Link linkOf(const site::ExtensionUse& use, const site::Site& site) {
+  return {&use, &site.at<site::Cord>(use.cord), nullptr, nullptr, nullptr, &use.socket};
 }
 
 double hotness(const study::CordAnswer& answer) { return answer.conductor ? answer.conductor->likely.celsius() : 1e9; }
@@ -70,15 +32,11 @@ std::string circuitLabel(const site::Circuit& circuit, const site::Site& site) {
 }
 
 std::vector<Link> chainOf(const site::Hookup& hookup, const site::Site& site) {
-  std::vector<Link> chain{linkOf(hookup, site)};
-  // A checked site has no loops; the bound keeps an unchecked one from hanging.
-  const std::size_t most = site.all<site::Hookup>().size() + site.all<site::ExtensionUse>().size();
-  while (chain.size() <= most) {
-    const auto before = linkBefore(*chain.back().socket, hookup.hours, site);
-    if (!before) break;
-    chain.push_back(*before);
+  std::vector<Link> chain;
+  for (const site::ChainLink& link : site::linksOf(site, hookup)) {
+    chain.push_back(link.extension != nullptr ? linkOf(*link.extension, site) : linkOf(*link.through, site));
   }
-  std::reverse(chain.begin(), chain.end());
+  chain.push_back(linkOf(hookup, site));
   return chain;
 }
 
@@ -94,11 +52,9 @@ Case::Case(const site::Site& site, const study::Answer& answer) : m_site(site), 
     one.answer = &given;
     if (one.inlet == nullptr) continue;
     if (const auto* socket = std::get_if<site::OutletSocket>(one.chain.front().socket)) {
-      one.outlet = site.find<site::Outlet>(socket->outlet);
-      if (one.outlet != nullptr) one.contact = contactOf(*one.outlet, socket->contact);
-      if (one.contact != nullptr && one.contact->assignment) {
-        one.circuit = site.find<site::Circuit>(one.contact->assignment->circuit);
-      }
+      one.outlet = &site.at<site::Outlet>(socket->outlet);
+      one.contact = site::contactOf(site, *socket);
+      one.circuit = site::circuitOf(site, *socket);
     }
     m_hookups.push_back(std::move(one));
   }

@@ -17,23 +17,35 @@ const Named* named(const std::vector<Named>& items, const std::string& name) {
   return found == items.end() ? nullptr : &*found;
 }
 
-// The use of a cord at that time: one with hours that hold it, else the one that has none.
-const ExtensionUse* useOf(const Site& site, const CordId& cord, units::Duration time) {
+bool together(const std::optional<Hours>& a, const std::optional<Hours>& b) { return !a || !b || a->overlaps(*b); }
+
+// The use of a cord when the hookup begins: one with hours that hold it, else the one that has none, else one that
+// begins while the hookup lasts.
+const ExtensionUse* useOf(const Site& site, const CordId& cord, const Hookup& hookup) {
   const ExtensionUse* always = nullptr;
+  const ExtensionUse* later = nullptr;
   for (const ExtensionUse& use : site.all<ExtensionUse>()) {
     if (use.cord != cord) continue;
-    if (use.hours && use.hours->holds(time)) return &use;
+    if (use.hours && use.hours->holds(hoursOrAlways(hookup.hours).from)) return &use;
     if (!use.hours) always = &use;
+    if (later == nullptr && together(use.hours, hookup.hours)) later = &use;
   }
-  return always;
+  return always != nullptr ? always : later;
 }
 
 // A machine with several plugs passes on what its first inlet gets.
-const Hookup* hookupOf(const Site& site, const MachineId& machine, units::Duration time) {
-  for (const Hookup& hookup : site.all<Hookup>()) {
-    if (hookup.machine == machine && hoursOrAlways(hookup.hours).holds(time)) return &hookup;
+const Hookup* hookupOf(const Site& site, const MachineId& machine, const Hookup& hookup) {
+  const Hookup* later = nullptr;
+  for (const Hookup& one : site.all<Hookup>()) {
+    if (one.machine != machine) continue;
+    if (hoursOrAlways(one.hours).holds(hoursOrAlways(hookup.hours).from)) return &one;
+    if (later == nullptr && together(one.hours, hookup.hours)) later = &one;
   }
-  return nullptr;
+  return later;
+}
+
+const Socket& socketOf(const ChainLink& link) {
+  return link.extension != nullptr ? link.extension->socket : link.through->socket;
 }
 
 bool feeds(const Outlet& outlet, const CircuitId& circuit) {
@@ -58,28 +70,28 @@ const Circuit* circuitOf(const Site& site, const OutletSocket& socket) {
   return &site.at<Circuit>(contact->assignment->circuit);
 }
 
-std::optional<Chain> chainOf(const Site& site, const Hookup& hookup) {
-  const units::Duration time = hookup.hours ? hookup.hours->from : units::Duration{};
-  Chain chain{OutletSocket{OutletId("?"), {}}, {}};
+std::vector<ChainLink> linksOf(const Site& site, const Hookup& hookup) {
+  std::vector<ChainLink> links;
   const Socket* socket = &hookup.socket;
   // A loop can't be, but at other hours two cords may well have been the other way round.
-  for (int step = 0; step <= ExtensionTimes::kLongestChain; ++step) {
-    if (const auto* outlet = std::get_if<OutletSocket>(socket)) {
-      chain.outlet = *outlet;
-      std::reverse(chain.links.begin(), chain.links.end());
-      return chain;
-    }
+  for (int step = 0; step < ExtensionTimes::kLongestChain; ++step) {
     ChainLink link;
-    if (const auto* cord = std::get_if<CordSocket>(socket)) {
-      link.extension = useOf(site, cord->cord, time);
-    } else {
-      link.through = hookupOf(site, std::get<MachineSocket>(*socket).machine, time);
-    }
-    if (link.extension == nullptr && link.through == nullptr) return std::nullopt;
-    socket = link.extension != nullptr ? &link.extension->socket : &link.through->socket;
-    chain.links.push_back(link);
+    if (const auto* cord = std::get_if<CordSocket>(socket)) link.extension = useOf(site, cord->cord, hookup);
+    if (const auto* machine = std::get_if<MachineSocket>(socket))
+      link.through = hookupOf(site, machine->machine, hookup);
+    if (link.extension == nullptr && link.through == nullptr) break;
+    socket = &socketOf(link);
+    links.push_back(link);
   }
-  return std::nullopt;
+  std::reverse(links.begin(), links.end());
+  return links;
+}
+
+std::optional<Chain> chainOf(const Site& site, const Hookup& hookup) {
+  std::vector<ChainLink> links = linksOf(site, hookup);
+  const auto* outlet = std::get_if<OutletSocket>(links.empty() ? &hookup.socket : &socketOf(links.front()));
+  if (outlet == nullptr) return std::nullopt;
+  return Chain{*outlet, std::move(links)};
 }
 
 std::vector<WiredOutlet> outletsOf(const Site& site, const CircuitId& circuit) {

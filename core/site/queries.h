@@ -27,7 +27,10 @@ struct Chain {
   std::vector<ChainLink> links;  // from the outlet on, without the machine itself
 };
 
-// Nothing when the chain ends at a cord or machine that is not plugged in when the hookup begins.
+// As it is when the hookup begins, and for a cord or machine that comes later as it is then; from the outlet on, or
+// from what hangs in the air.
+[[nodiscard]] std::vector<ChainLink> linksOf(const Site& site, const Hookup& hookup);
+// Nothing when it hangs in the air: it ends at a cord or machine that is not plugged in.
 [[nodiscard]] std::optional<Chain> chainOf(const Site& site, const Hookup& hookup);
 
 struct WiredOutlet {

@@ -40,6 +40,33 @@ TEST(Chain, IsNothingWhenACordOfItIsNotPluggedIn) {
   EXPECT_FALSE(site::chainOf(site, hookup).has_value());
 }
 
+// A cord that lies at one outlet all day, but is at another for an hour of it.
+TEST(Chain, TakesACordsOwnHoursBeforeItsStandingUse) {
+  site::Site site{.id = site::SiteId("s")};
+  const auto use = [&](const char* id, const char* outlet, std::optional<site::Hours> hours) {
+    site.all<site::ExtensionUse>().put({site::ExtensionUseId(id),
+                                        site::CordId("c"),
+                                        site::OutletSocket{site::OutletId(outlet), "upper"},
+                                        hours,
+                                        {},
+                                        {}});
+  };
+  use("a", "standing", std::nullopt);
+  use("b", "evening", site::Hours{18.0 * units::hour, 19.0 * units::hour});
+  site::Hookup hookup{.id = site::HookupId("h"),
+                      .machine = site::MachineId("m"),
+                      .inlet = "A",
+                      .socket = site::CordSocket{site::CordId("c"), 0}};
+  hookup.hours = site::Hours{18.0 * units::hour, 20.0 * units::hour};
+  EXPECT_EQ(site::chainOf(site, hookup)->outlet.outlet.text(), "evening");
+  hookup.hours = site::Hours{20.0 * units::hour, 21.0 * units::hour};
+  EXPECT_EQ(site::chainOf(site, hookup)->outlet.outlet.text(), "standing");
+  site.all<site::ExtensionUse>().remove(site::ExtensionUseId("a"));
+  EXPECT_FALSE(site::chainOf(site, hookup).has_value());
+  hookup.hours.reset();  // all day, and so in that hour too
+  EXPECT_EQ(site::chainOf(site, hookup)->outlet.outlet.text(), "evening");
+}
+
 TEST(OutletsOfACircuit, ComeAfterWhatFeedsThem) {
   for (std::uint64_t seed = 0; seed < 50; ++seed) {
     const site::Site site = randomSite(seed);
