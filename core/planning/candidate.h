@@ -33,6 +33,7 @@ struct Trouble {
 [[nodiscard]] Candidates unrollings(const Trouble& trouble);     // "unroll"
 [[nodiscard]] Candidates otherPads(const Trouble& trouble);      // "use.pad"
 [[nodiscard]] Candidates movesWithCord(const Trouble& trouble);  // "move.outlet_with_cord"
+[[nodiscard]] Candidates throughDevice(const Trouble& trouble);  // the same: an in-line device at the outlet it is at
 [[nodiscard]] Candidates laterHours(const Trouble& trouble);     // "later"
 
 }  // namespace cordreach::planning

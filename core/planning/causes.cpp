@@ -32,8 +32,8 @@ constexpr std::array<std::string_view, 10> kCords = {
     "cord.conductor_over_rating", "cord.jacket_over_60", "plug.over_rise", "machine.stall",
     "cord.lighter_than_machine",  "machine.voltage"};
 
-// The cord is broken or put aside, or protects nobody.
-constexpr std::array<std::string_view, 3> kUnsafe = {"earth.missing", "service.out", "wet.unprotected"};
+// The cord is broken or put aside.
+constexpr std::array<std::string_view, 2> kUnsafe = {"earth.missing", "service.out"};
 
 }  // namespace
 
@@ -44,6 +44,7 @@ std::vector<Maker> makersFor(std::string_view code) {
   if (isAmong(code, kPlaces)) return {movesToOutlet, movesWithCord};
   if (isAmong(code, kCords)) return {movesToOutlet, otherCords, unrollings, movesWithCord};
   if (isAmong(code, kUnsafe)) return {otherCords, movesToOutlet};
+  if (code == "wet.unprotected") return {otherCords, throughDevice, movesToOutlet};
   if (code == "pad.overspeed") return {otherPads};
   return {};
 }

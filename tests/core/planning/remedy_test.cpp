@@ -136,6 +136,39 @@ TEST(Remedies, PutACordWithoutEarthAsideAndProtectWetWork) {
   }
 }
 
+// A wet machine straight at an outlet without a device, with another such outlet beside it.
+SmallBuilding wetAtTheWall() {
+  SmallBuilding building;
+  building.circuit("4", 20.0);
+  building.circuit("14", 20.0);
+  building.outlet("1-13", "4", 10.0);
+  building.outlet("1-31", "14", 16.0);
+  building.machine("M8", 10.5, 14, 50.0, 14.0);
+  auto machine = building.site.at<site::Machine>(site::MachineId("M8"));
+  machine.wet = true;
+  building.put(machine);
+  building.cord("C02", 12, 25.0);
+  building.plug("M8", "1-13");
+  return building;
+}
+
+TEST(Remedies, ProtectWetWorkAtTheWallByAnInLineDeviceAndByNothingLess) {
+  SmallBuilding building = wetAtTheWall();
+  ASSERT_TRUE(building.has("wet.unprotected"));
+  EXPECT_TRUE(building.remedies("wet.unprotected").empty());
+  building.cord("C11", 12, 25.0);
+  auto guarded = building.site.at<site::Cord>(site::CordId("C11"));
+  guarded.make.groundFaultDevice = true;
+  building.put(guarded);
+  const auto remedies = building.remedies("wet.unprotected");
+  ASSERT_EQ(remedies.size(), 1u);
+  EXPECT_EQ(textOf(remedies.front().arguments, "cord"), "C11");
+  EXPECT_EQ(textOf(remedies.front().arguments, "outlet"), "1-13");
+  ASSERT_TRUE(site::apply(remedies.front().edit, building.site).ok());
+  EXPECT_TRUE(site::checkInvariants(building.site).ok());
+  EXPECT_FALSE(building.has("wet.unprotected"));
+}
+
 TEST(Remedies, LeaveASoundTwoWireCordInService) {
   SmallBuilding building = thinCord();
   building.machine("M2", 9.0, 14, 50.0, 24.0);
