@@ -17,6 +17,10 @@ namespace cordreach::console {
 
 namespace {
 
+// Own: makers give ratings by air from about -30 to 70 °C; outside of that the replica's bimetal is a guess.
+constexpr units::Temperature kColdestPanel = units::Temperature::fromCelsius(-30.0);
+constexpr units::Temperature kHottestPanel = units::Temperature::fromCelsius(70.0);
+
 struct TripOptions {
   std::string breaker;
   std::string amps;
@@ -104,6 +108,11 @@ int runTrip(const TripOptions& options, const Console& console) {
     const base::Result<units::Temperature> air = units::parseTemperature(options.ambient);
     if (!air) return console.refuse("--ambient", air.error());
     question.air = air.value();
+  }
+  if (question.air < kColdestPanel || question.air > kHottestPanel) {
+    return console.refuse(
+        "--ambient",
+        {"console.air", options.ambient, {{"least_c", kColdestPanel.celsius()}, {"most_c", kHottestPanel.celsius()}}});
   }
   const physics::TripTimes times =
       physics::trip(question.breaker, question.amps, question.carrying, physics::BreakerAir::all(question.air));

@@ -56,6 +56,17 @@ TEST(Trip, TakesAirBelowZero) {
   EXPECT_EQ(ran({"trip", "--breaker", "20A", "--amps", "12A", "--ambient", "-5C"}).exit, 0);
 }
 
+TEST(Trip, RefusesAirThatNoBreakerIsMadeFor) {
+  for (const char* air : {"-31C", "71C", "300C"}) {
+    const Ran result = ran({"trip", "--breaker", "20A", "--amps", "27A", "--ambient", air});
+    EXPECT_EQ(result.exit, 2) << air;
+    EXPECT_TRUE(result.out.empty());
+    EXPECT_NE(result.err.find(air), std::string::npos) << result.err;
+  }
+  EXPECT_EQ(ran({"trip", "--breaker", "20A", "--amps", "12A", "--ambient", "-30C"}).exit, 0);
+  EXPECT_EQ(ran({"trip", "--breaker", "20A", "--amps", "27A", "--ambient", "70C"}).exit, 1);
+}
+
 TEST(Trip, SetsBoldOnlyWhereColorIsWanted) {
   const std::vector<std::string> line{"trip", "--breaker", "20A", "--amps", "27A"};
   EXPECT_EQ(ran(line).out.find('\x1b'), std::string::npos);
