@@ -35,6 +35,7 @@ std::vector<Picture> pictures() {
 bool draw(const Picture& picture, const QString& folder) {
   const QTemporaryDir recovery;
   look::Settings settings;
+  settings.setWindowGeometry({});
   settings.setChoices(picture.choices);
   look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(picture.choices, false));
   app::MainWindow window(settings, recovery.path());

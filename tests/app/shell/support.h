@@ -8,7 +8,6 @@
 #include <QFile>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
@@ -22,10 +21,11 @@ namespace cordreach::app {
 class WindowTest : public ::testing::Test {
  protected:
   WindowTest() {
-    QFile::remove(QStandardPaths::writableLocation(QStandardPaths::GenericConfigLocation) + "/cordreach/settings.ini");
-    look::Choices choices = settings.choices();
-    choices.units = text::UnitSystem::Us;
-    settings.setChoices(choices);
+    // Whatever an earlier run left chosen.
+    const look::Choices plain{text::UnitSystem::Us, 1, look::Ground::Light, false, false};
+    settings.setChoices(plain);
+    settings.setWindowGeometry({});
+    look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(plain, false));
     window = std::make_unique<MainWindow>(settings, folder.path() + "/recovery");
     window->files().showDemo();
     window->resize(1280, 800);
