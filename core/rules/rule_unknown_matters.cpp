@@ -63,9 +63,11 @@ void judgeStall(const HookupCase& hookup, FindingBuilder& finding, bool& any) {
   any = true;
 }
 
-// How a cord cools is never known closely, and what lies on it even less.
+// How a cord cools is never known closely, and what lies on it even less. Where the worse end stalls, it is hot by
+// that.
 void judgeHeat(const HookupCase& hookup, units::Temperature handled, FindingBuilder& finding, bool& any) {
   const auto& cords = hookup.answer->cords;
+  if (hookup.answer->stalledAdverse) return;
   for (std::size_t back = 1; back <= std::min(cords.size(), hookup.chain.size()); ++back) {
     const study::CordAnswer& cord = cords[cords.size() - back];
     const Link& link = hookup.chain[hookup.chain.size() - back];
