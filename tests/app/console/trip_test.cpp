@@ -61,7 +61,7 @@ TEST(Trip, RefusesAirThatNoBreakerIsMadeFor) {
     const Ran result = ran({"trip", "--breaker", "20A", "--amps", "27A", "--ambient", air});
     EXPECT_EQ(result.exit, 2) << air;
     EXPECT_TRUE(result.out.empty());
-    EXPECT_NE(result.err.find(air), std::string::npos) << result.err;
+    EXPECT_NE(result.error.find(air), std::string::npos) << result.error;
   }
   EXPECT_EQ(ran({"trip", "--breaker", "20A", "--amps", "12A", "--ambient", "-30C"}).exit, 0);
   EXPECT_EQ(ran({"trip", "--breaker", "20A", "--amps", "27A", "--ambient", "70C"}).exit, 1);
