@@ -119,7 +119,7 @@ void adviseWithout(const CordQuestion& question, CordAdvice& advice) {
   const bool sound = judged.verdict < Severity::Caution;
   advice.reason = sound ? "cord.not_needed" : "cord.not_needed_but_unsound";
   advice.arguments.push_back(rules::volts("voltage_v", judged.answer.voltage.likely));
-  if (!sound) advice.arguments.push_back(rules::text("limit", judged.worst->code));
+  if (judged.worst) advice.arguments.push_back(rules::text(sound ? "notice" : "limit", judged.worst->code));
 }
 
 void adviseAmong(const CordQuestion& question, CordAdvice& advice) {

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "planning/cord_site.h"
 #include "rules/judge.h"
 #include "small_building.h"
@@ -31,6 +33,23 @@ TEST(CordChoice, NeedsNoExtensionWhereTheOwnCordReaches) {
   EXPECT_EQ(near.reason, "cord.not_needed");
   EXPECT_LT(near.verdict, rules::Severity::Caution);
   EXPECT_TRUE(chooseCord(question(42.2)).extensionNeeded);
+}
+
+TEST(CordChoice, NamesTheFindingThatStandsBehindItsVerdict) {
+  const auto named = [](const CordAdvice& advice, const std::string& name) {
+    return std::any_of(advice.arguments.begin(), advice.arguments.end(),
+                       [&](const base::Argument& argument) { return argument.name == name; });
+  };
+  CordQuestion asked = question(40.0);
+  asked.run = site::known(150.0 * foot);
+  const CordAdvice far = chooseCord(asked);
+  EXPECT_EQ(far.verdict, rules::Severity::Notice);
+  EXPECT_TRUE(named(far, "notice"));
+  asked.breaker = 15.0 * ampere;
+  const CordAdvice overloaded = chooseCord(asked);
+  EXPECT_GE(overloaded.verdict, rules::Severity::Caution);
+  EXPECT_TRUE(named(overloaded, "limit"));
+  EXPECT_FALSE(named(chooseCord(question(20.0)), "limit"));
 }
 
 TEST(CordChoice, TakesTheLightestThatIsOneSizeHeavierThenTheShortest) {
