@@ -20,7 +20,9 @@ const site::OutletSocket kColumn{OutletId("1-31"), "upper"};
 
 site::Site afterEdit(site::Site site, const EditResult& edit) {
   EXPECT_TRUE(edit) << (edit ? "" : edit.error().code);
-  if (edit) EXPECT_TRUE(site::apply(edit.value(), site));
+  if (edit) {
+    EXPECT_TRUE(site::apply(edit.value(), site));
+  }
   return site;
 }
 
