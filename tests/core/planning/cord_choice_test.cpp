@@ -66,7 +66,8 @@ TEST(CordChoice, TakesTheLightestThatIsOneSizeHeavierThenTheShortest) {
 }
 
 TEST(CordChoice, NeverLetsALighterCordPass) {
-  for (const CordCandidate& candidate : chooseCord(question(60.0)).candidates) {
+  const CordAdvice advice = chooseCord(question(60.0));
+  for (const CordCandidate& candidate : advice.candidates) {
     if (candidate.size != units::WireSize::awg(16)) continue;
     EXPECT_GE(candidate.verdict, rules::Severity::Caution);
   }

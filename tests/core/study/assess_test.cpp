@@ -40,7 +40,7 @@ TEST(Assess, KeepsTheLikelyValueInsideItsBand) {
   run.length =
       site::Stated<units::Length>{20.0 * units::metre, 10.0 * units::metre, 40.0 * units::metre, {}, {}, {}, {}};
   building.site.all<site::Run>().put(run);
-  const auto& voltage = hookup(assess(building.site), "HM").voltage;
+  const auto voltage = hookup(assess(building.site), "HM").voltage;
   EXPECT_LT(voltage.low, voltage.likely);
   EXPECT_LT(voltage.likely, voltage.high);
 }
@@ -84,7 +84,7 @@ TEST(Assess, StartsTheBreakerFromWhatRunsBesideACyclingLoad) {
                             .load("cooler", "1", 9, site::Cycle{7.0 * minute, 13.0 * minute})
                             .machine("M", LoadClass::Resistance, 14)
                             .plug("M", SmallSite::at("1"));
-  const BreakerAnswer& breaker = circuit(assess(building.site), "1").breaker;
+  const BreakerAnswer breaker = circuit(assess(building.site), "1").breaker;
   EXPECT_NEAR(breaker.carrying.in(ampere), 13.2, 0.6);
   EXPECT_GT(breaker.current.in(ampere), 21.0);
   EXPECT_EQ(breaker.run.in(minute), 7.0);
@@ -93,7 +93,7 @@ TEST(Assess, StartsTheBreakerFromWhatRunsBesideACyclingLoad) {
 TEST(Assess, LeavesMostlyIdleLoadsOutOfTheLikelyCurrent) {
   const auto building =
       SmallSite().circuit("1", 20, 30).load("cooler", "1", 9, site::Cycle{7.0 * minute, 13.0 * minute});
-  const CircuitAnswer& answer = circuit(assess(building.site), "1");
+  const CircuitAnswer answer = circuit(assess(building.site), "1");
   EXPECT_NEAR(answer.current.likely.in(ampere), 9.0, 0.2);
   EXPECT_NEAR(answer.likelyCurrent.in(ampere), 0.0, 0.1);
 }
@@ -142,7 +142,7 @@ TEST(Assess, JudgesAnUntracedOutletAloneOnTheStrictestCommonBreaker) {
   site::Outlet outlet = building.site.at<site::Outlet>(site::OutletId("1"));
   for (auto& contact : outlet.contacts) contact.assignment.reset();
   building.site.all<site::Outlet>().put(outlet);
-  const HookupAnswer& answer = hookup(assess(building.site), "HM");
+  const HookupAnswer answer = hookup(assess(building.site), "HM");
   EXPECT_FALSE(answer.circuit.has_value());
   EXPECT_FALSE(answer.breaker.rating.has_value());
   ASSERT_TRUE(answer.breaker.trip.has_value());
@@ -190,7 +190,7 @@ TEST(Assess, HeatsTheCoiledPartMost) {
                             .cord("C", 16, 50)
                             .extension("C", "1", coil)
                             .plug("M", SmallSite::in("C"));
-  const auto& cords = hookup(assess(building.site), "HM").cords;
+  const auto cords = hookup(assess(building.site), "HM").cords;
   EXPECT_GT(cords.front().conductor->likely.celsius(), 80.0);
   ASSERT_TRUE(cords.front().timeToLimit.has_value());
   EXPECT_LT(cords.front().timeToLimit->in(minute), 20.0);
