@@ -4,14 +4,13 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
-#include <QRandomGenerator>
 #include <QStandardPaths>
 
 #include "io/site_file.h"
+#include "panels/new_things.h"
 #include "shell/embedded_demo.h"
 #include "shell/question.h"
 #include "shell/say.h"
-#include "site/new_id.h"
 
 namespace cordreach::app {
 
@@ -21,9 +20,12 @@ base::Arguments fileArgument(const QString& path) {
   return {{"file", QFileInfo(path).fileName().toStdString()}, {"path", path.toStdString()}};
 }
 
-site::Site blankSite() {
-  const auto random = [] { return QRandomGenerator::system()->generate64(); };
-  return site::Site{site::SiteId(site::randomIdText(random, 8))};
+// Without a floor nothing can be placed, and without a supply no panel fed.
+site::Site blankSite(const text::Phrasebook& book) {
+  NewSite wanted;
+  wanted.supplyName = book.say("field.group.supply");
+  wanted.floorName = book.say("field.floor_name") + " 1";
+  return app::newSite(wanted);
 }
 
 }  // namespace
@@ -47,7 +49,7 @@ void FileDesk::take(site::Site site, const QString& path) {
 }
 
 void FileDesk::newSite() {
-  if (mayLeave()) take(blankSite(), {});
+  if (mayLeave()) take(blankSite(m_tools.book), {});
 }
 
 void FileDesk::showDemo() { take(demoSite(), {}); }

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whatever can be pressed, typed in or chosen from has a name in the accessible tree and a way to it by keyboard.
+#include <QAbstractItemView>
+#include <QAbstractSlider>
+#include <QAccessible>
+#include <QComboBox>
+#include <QMenuBar>
+#include <QScrollBar>
+#include <QTabBar>
+
+#include "app/story/story.h"
+
+namespace cordreach::app {
+namespace {
+
+using rules::SubjectKind;
+
+class NothingWithoutAName : public StoryTest {
+ protected:
+  // Scroll bars are left out: what they scroll follows the focus by itself.
+  [[nodiscard]] static bool isInteractive(const QWidget* widget) {
+    return qobject_cast<const QAbstractButton*>(widget) != nullptr ||
+           qobject_cast<const QLineEdit*>(widget) != nullptr || qobject_cast<const QComboBox*>(widget) != nullptr ||
+           qobject_cast<const QTabBar*>(widget) != nullptr || qobject_cast<const MapCanvas*>(widget) != nullptr ||
+           qobject_cast<const QAbstractItemView*>(widget) != nullptr ||
+           (qobject_cast<const QAbstractSlider*>(widget) != nullptr &&
+            qobject_cast<const QScrollBar*>(widget) == nullptr);
+  }
+  [[nodiscard]] std::vector<QWidget*> interactive() const {
+    std::vector<QWidget*> all;
+    for (QWidget* widget : window->findChildren<QWidget*>()) {
+      if (widget->isVisible() && isInteractive(widget)) all.push_back(widget);
+    }
+    return all;
+  }
+  [[nodiscard]] static std::string about(const QWidget* widget) {
+    std::string path;
+    for (; widget != nullptr; widget = widget->parentWidget()) {
+      path += std::string(widget->metaObject()->className()) + " < ";
+    }
+    return path;
+  }
+  // By Tab, or by keys of its own.
+  [[nodiscard]] static bool isReachable(const QWidget* widget) {
+    if ((widget->focusPolicy() & Qt::TabFocus) != 0) return true;
+    const auto* button = qobject_cast<const QAbstractButton*>(widget);
+    return button != nullptr && !button->shortcut().isEmpty();
+  }
+  void checkAll(const char* when) {
+    const std::vector<QWidget*> all = interactive();
+    EXPECT_GT(all.size(), 8U) << when;
+    for (QWidget* widget : all) {
+      QAccessibleInterface* face = QAccessible::queryAccessibleInterface(widget);
+      ASSERT_NE(face, nullptr) << when << ": " << about(widget);
+      EXPECT_FALSE(face->text(QAccessible::Name).trimmed().isEmpty()) << when << ": " << about(widget);
+      EXPECT_TRUE(isReachable(widget)) << when << ": " << about(widget);
+      if (qobject_cast<QAbstractButton*>(widget) == nullptr) continue;
+      EXPECT_FALSE(face->state().invisible);
+      EXPECT_NE(face->role(), QAccessible::Client) << when << ": " << about(widget);
+    }
+  }
+};
+
+TEST_F(NothingWithoutAName, WhateverIsChosen) {
+  ASSERT_TRUE(settles());
+  checkAll("nothing chosen");
+  const std::vector<rules::Subject> subjects{{SubjectKind::Outlet, "1-13"},
+                                             {SubjectKind::Machine, "M2"},
+                                             {SubjectKind::Cord, "C08"},
+                                             {SubjectKind::Panel, "1A"},
+                                             {SubjectKind::Circuit, "1A-4"}};
+  for (const rules::Subject& subject : subjects) {
+    window->session().selection.choose({subject});
+    QTest::qWait(0);
+    checkAll(subject.id.c_str());
+  }
+}
+
+TEST_F(NothingWithoutAName, TabGoesToAllThatItIsSaidToReach) {
+  ASSERT_TRUE(settles());
+  ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+  window->session().selection.choose({{SubjectKind::Outlet, "1-13"}});
+  QTest::qWait(0);
+  canvas().setFocus();
+  QSet<QWidget*> reached;
+  const std::size_t most = canvas().itemsInOrder().size() + 300;
+  for (std::size_t i = 0; i < most; ++i) {
+    reached << QApplication::focusWidget();
+    key(Qt::Key_Tab);
+    ASSERT_NE(QApplication::focusWidget(), nullptr);
+  }
+  for (QWidget* widget : interactive()) {
+    if (!widget->isEnabled() || (widget->focusPolicy() & Qt::TabFocus) == 0) continue;
+    EXPECT_TRUE(reached.contains(widget)) << about(widget);
+  }
+}
+
+TEST_F(NothingWithoutAName, EveryMenuOpensByALetterOfItsOwn) {
+  auto* menus = window->findChild<QMenuBar*>();
+  ASSERT_NE(menus, nullptr);
+  QSet<QString> letters;
+  ASSERT_GT(menus->actions().size(), 3);
+  for (const QAction* menu : menus->actions()) {
+    const QKeySequence letter = QKeySequence::mnemonic(menu->text());
+    EXPECT_FALSE(letter.isEmpty()) << menu->text().toStdString();
+    EXPECT_FALSE(letters.contains(letter.toString())) << menu->text().toStdString();
+    letters << letter.toString();
+    for (const QAction* action : menu->menu()->actions()) {
+      EXPECT_TRUE(action->isSeparator() || !action->text().trimmed().isEmpty()) << menu->text().toStdString();
+    }
+  }
+}
+
+TEST_F(NothingWithoutAName, EveryThingOfThePlanIsInTheTree) {
+  ASSERT_TRUE(settles());
+  QAccessibleInterface* plan = QAccessible::queryAccessibleInterface(&canvas());
+  ASSERT_NE(plan, nullptr);
+  ASSERT_EQ(static_cast<std::size_t>(plan->childCount()), canvas().itemsInOrder().size());
+  for (int i = 0; i < plan->childCount(); ++i) {
+    EXPECT_FALSE(plan->child(i)->text(QAccessible::Name).trimmed().isEmpty()) << i;
+  }
+}
+
+}  // namespace
+}  // namespace cordreach::app
