@@ -110,6 +110,30 @@ MapCord cordOf(const MapContent& content, const ContentWish& wish, const site::H
   return item;
 }
 
+QString floorName(const ContentWish& wish, const site::FloorId& id) {
+  const site::Floor* floor = wish.site.find<site::Floor>(id);
+  return QString::fromStdString(floor != nullptr ? floor->name : id.text());
+}
+
+// The floor that the hookup's outlet is on, when it is another.
+QString otherFloorOf(const ContentWish& wish, const site::Hookup& hookup) {
+  const auto chain = site::chainOf(wish.site, hookup);
+  const site::Outlet* outlet = chain ? wish.site.find<site::Outlet>(chain->outlet.outlet) : nullptr;
+  if (outlet == nullptr || !outlet->place || outlet->place->floor == *wish.floor) return {};
+  return floorName(wish, outlet->place->floor);
+}
+
+// Cords of machines on other floors whose outlet is here.
+void addVisitors(MapContent& content, const ContentWish& wish, const Use& use, const site::FloorId& floor) {
+  for (const site::Hookup* hookup : use.hookups) {
+    MapCord cord = cordOf(content, wish, *hookup);
+    if (cord.outlet < 0) continue;
+    cord.otherFloor = floorName(wish, floor);
+    content.outlets[static_cast<std::size_t>(cord.outlet)].inUse = true;
+    content.cords.push_back(std::move(cord));
+  }
+}
+
 void addPlugs(MapContent& content, const ContentWish& wish, const Use& use, int machine) {
   for (const site::Inlet& inlet : use.machine->inlets) {
     const auto isOfInlet = [&](const site::Hookup* hookup) { return hookup->inlet == inlet.name; };
@@ -120,6 +144,7 @@ void addPlugs(MapContent& content, const ContentWish& wish, const Use& use, int 
     }
     MapCord cord = cordOf(content, wish, **found);
     cord.machine = machine;
+    if (cord.outlet < 0) cord.otherFloor = otherFloorOf(wish, **found);
     if (cord.outlet >= 0) content.outlets[static_cast<std::size_t>(cord.outlet)].inUse = true;
     content.cords.push_back(std::move(cord));
   }
@@ -151,6 +176,7 @@ void addMachines(MapContent& content, const ContentWish& wish) {
       if (const site::Hookup* hookup = shownHookup(wish, machine, inlet)) use.hookups.push_back(hookup);
     }
     const auto place = placeOf(use);
+    if (place && place->floor != *wish.floor) addVisitors(content, wish, use, place->floor);
     if (!place || place->floor != *wish.floor) continue;
     QPointF at = toPoint(place->at);
     const int before = parked[{at.x(), at.y()}]++;

@@ -16,13 +16,20 @@ namespace {
 
 constexpr double kSmallestScale = 1.5;  // px a metre
 constexpr double kLargestScale = 240;
-constexpr double kMarginPx = 26;
+constexpr double kReadableScale = 34;  // px a metre, at which what is shown has room for its words
+constexpr int kGlideMs = 260;
+constexpr int kRingMs = 900;
 constexpr double kHitPx = 14;
 
 }  // namespace
 
 MapCanvas::MapCanvas(Session& session, MapMoment& moment, QWidget* parent)
-    : QWidget(parent), m_session(session), m_moment(moment), m_plugs(std::make_unique<PlugDrag>(*this)) {
+    : QWidget(parent),
+      m_session(session),
+      m_moment(moment),
+      m_glide(std::make_unique<QVariantAnimation>()),
+      m_ring(std::make_unique<QVariantAnimation>()),
+      m_plugs(std::make_unique<PlugDrag>(*this)) {
   setFocusPolicy(Qt::StrongFocus);
   setMouseTracking(true);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -36,11 +43,13 @@ MapCanvas::~MapCanvas() = default;
 
 void MapCanvas::setFloor(const std::optional<site::FloorId>& floor) {
   const bool other = floor != m_floor;
-  m_floor = floor;
   if (other) {
+    m_plugs->leaveOutlet();
+    m_glide->stop();
     m_state.focus.reset();
     m_state.hover.reset();
   }
+  m_floor = floor;
   refresh();
   if (other) fit();
 }
@@ -168,8 +177,8 @@ void MapCanvas::needWords() {
 
 void MapCanvas::fit() {
   const QRectF extent = m_content.extent;
-  const double wide = std::max(1.0, width() - 2 * kMarginPx);
-  const double high = std::max(1.0, height() - 2 * kMarginPx);
+  const double wide = std::max(1.0, width() - 2 * planMargin());
+  const double high = std::max(1.0, height() - 2 * planMargin());
   const double scale = std::min(wide / std::max(extent.width(), 1.0), high / std::max(extent.height(), 1.0));
   relayout(scale);
   m_origin = extent.center() * m_layout.scale - QPointF(width() / 2.0, height() / 2.0);
@@ -194,20 +203,70 @@ void MapCanvas::zoomBy(double factor, const QPointF& around) {
 
 void MapCanvas::panBy(const QPointF& pixels) { setView(m_layout.scale, m_origin + pixels); }
 
+std::optional<ItemRef> MapCanvas::itemFor(const rules::Subject& subject) const {
+  if (subject.kind != rules::SubjectKind::Circuit) return itemOf(m_content, subject);
+  const site::CircuitId id(subject.id);
+  const site::Circuit* circuit = m_session.document.shown()->find<site::Circuit>(id);
+  if (circuit == nullptr) return std::nullopt;
+  const auto panel = itemOf(m_content, {rules::SubjectKind::Panel, circuit->panel.text()});
+  if (panel) return panel;
+  for (std::size_t i = 0; i < m_content.outlets.size(); ++i) {
+    const auto& circuits = m_content.outlets[i].circuits;
+    if (std::find(circuits.begin(), circuits.end(), id) != circuits.end()) {
+      return ItemRef{ItemKind::Outlet, static_cast<int>(i)};
+    }
+  }
+  return std::nullopt;
+}
+
 void MapCanvas::reveal(const rules::Subject& subject) {
-  const auto item = itemOf(m_content, subject);
+  const auto item = itemFor(subject);
   if (!item) return;
   m_state.focus = item;
-  const QPointF target = m_layout.at(*item) - QPointF(width() / 2.0, height() / 2.0);
-  if (look::motionMs(260) == 0 || !isVisible()) return setView(m_layout.scale, target);
-  auto* move = new QVariantAnimation(this);
-  move->setDuration(look::motionMs(260));
-  move->setEasingCurve(QEasingCurve::InOutCubic);
-  move->setStartValue(m_origin);
-  move->setEndValue(target);
-  connect(move, &QVariantAnimation::valueChanged, this,
-          [this](const QVariant& value) { setView(m_layout.scale, value.toPointF()); });
-  move->start(QAbstractAnimation::DeleteWhenStopped);
+  const double scale = std::max(m_layout.scale, kReadableScale);
+  glideTo(scale, layoutOf(m_content, scale).at(*item) / scale);  // symbols don't lie at the same metres at every scale
+  if (const auto stands = subjectOf(m_content, *item)) ringOnce(*stands);
+}
+
+void MapCanvas::glideTo(double scale, const QPointF& middleM) {
+  m_glide->stop();
+  const QPointF half(width() / 2.0, height() / 2.0);
+  const double before = m_layout.scale;
+  const QPointF from = (m_origin + half) / before;
+  const auto step = [this, half, before, from, scale, middleM](double t) {
+    const double now = before + (scale - before) * t;
+    setView(now, (from + (middleM - from) * t) * now - half);
+  };
+  if (look::motionMs(kGlideMs) == 0 || !isVisible()) return step(1);
+  m_glide->disconnect(this);
+  m_glide->setDuration(look::motionMs(kGlideMs));
+  m_glide->setEasingCurve(QEasingCurve::InOutCubic);
+  m_glide->setStartValue(0.0);
+  m_glide->setEndValue(1.0);
+  connect(m_glide.get(), &QVariantAnimation::valueChanged, this,
+          [step](const QVariant& value) { step(value.toDouble()); });
+  m_glide->start();
+}
+
+void MapCanvas::ringOnce(const rules::Subject& subject) {
+  m_ring->stop();
+  m_state.ring.reset();
+  m_state.showFocus = true;
+  if (look::motionMs(kRingMs) == 0) return update();
+  m_state.ring = ShowRing{subject, 0};
+  m_ring->disconnect(this);
+  m_ring->setDuration(look::motionMs(kRingMs));
+  m_ring->setStartValue(0.0);
+  m_ring->setEndValue(1.0);
+  connect(m_ring.get(), &QVariantAnimation::valueChanged, this, [this](const QVariant& value) {
+    if (m_state.ring) m_state.ring->progress = value.toDouble();
+    update();
+  });
+  connect(m_ring.get(), &QVariantAnimation::finished, this, [this] {
+    m_state.ring.reset();
+    update();
+  });
+  m_ring->start();
 }
 
 std::optional<ItemRef> MapCanvas::itemAt(const QPointF& plan) const {

@@ -47,7 +47,10 @@ class MapCanvas : public QWidget {
   void panBy(const QPointF& pixels);
   [[nodiscard]] double scale() const { return m_layout.scale; }
   void setView(double scale, const QPointF& topLeftPx);
+  // Goes to it, near enough to read, and draws a ring round it once.
   void reveal(const rules::Subject& subject);
+  // What stands for it on this floor; of a circuit its panel or its first outlet.
+  [[nodiscard]] std::optional<ItemRef> itemFor(const rules::Subject& subject) const;
 
   [[nodiscard]] QPointF toPlan(const QPointF& widget) const { return widget + m_origin; }
   [[nodiscard]] QPointF toWidget(const QPointF& plan) const { return plan - m_origin; }
@@ -68,6 +71,9 @@ class MapCanvas : public QWidget {
  signals:
   void toolChanged();
   void scaleChanged();
+  void heldMoved(const QPoint& global);  // the pointer, with a plug in hand
+  void floorWanted(const cordreach::site::FloorId& floor);
+  void floorStepWanted(int step);              // 1: the next one up
   void told(const QString& sentence);          // something was refused, or done
   void menuWanted(const QPoint& global);       // for what is chosen
   void opened(const rules::Subject& subject);  // Return or double click
@@ -95,6 +101,8 @@ class MapCanvas : public QWidget {
   void updateProposal();
   void updateReach();
   void paintEmpty(QPainter& painter);
+  void glideTo(double scale, const QPointF& middleM);
+  void ringOnce(const rules::Subject& subject);
   [[nodiscard]] PaintScene scene();
   bool viewKey(QKeyEvent& event);
   bool walkKey(QKeyEvent& event);
@@ -117,6 +125,8 @@ class MapCanvas : public QWidget {
   bool m_fitted = true;
   bool m_spaceHeld = false;
   std::optional<QPointF> m_panFrom;
+  std::unique_ptr<QVariantAnimation> m_glide;
+  std::unique_ptr<QVariantAnimation> m_ring;
   std::unique_ptr<PlugDrag> m_plugs;
   std::unique_ptr<MapTool> m_tool;
   ToolKind m_toolKind = ToolKind::Select;

@@ -57,6 +57,7 @@ void MapCanvas::mouseMoveEvent(QMouseEvent* event) {
     return;
   }
   m_tool->move(pointerFrom(event->position(), event->modifiers()));
+  if (m_plugs->isHolding()) emit heldMoved(event->globalPosition().toPoint());
 }
 
 void MapCanvas::mouseReleaseEvent(QMouseEvent* event) {
@@ -142,6 +143,8 @@ bool MapCanvas::viewKey(QKeyEvent& event) {
     zoomBy(1 / kZoomStep, middle);
   } else if (key == Qt::Key_0) {
     fit();
+  } else if (key == Qt::Key_PageUp || key == Qt::Key_PageDown) {
+    emit floorStepWanted(key == Qt::Key_PageUp ? 1 : -1);
   } else {
     return false;
   }

@@ -114,9 +114,10 @@ struct MapCordPart {
 struct MapCord {
   site::HookupId hookup;
   int outlet = -1;   // among the outlets; -1: on another floor, or nowhere
-  int machine = -1;  // among the machines
+  int machine = -1;  // among the machines; -1: on another floor
   std::vector<MapCordPart> parts;
   MachinePlug plug;
+  QString otherFloor{};  // the name of the floor that its other end is on; empty: both ends are here
 };
 
 struct MapContent {

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "map/map_labels.h"
 
-#include <QFontMetricsF>
-#include <QHash>
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "map/label_placer.h"
@@ -13,66 +12,73 @@ namespace {
 
 using look::Type;
 
-// Widths are asked for again at every zoom; shaping them each time would cost more than drawing.
-double widthOf(const QString& text, Type type) {
-  static QHash<QString, double> widths;
-  static double textScale = 0;
-  if (textScale != look::present().textScale || widths.size() > 20000) {
-    widths.clear();
-    textScale = look::present().textScale;
-  }
-  const QString key = QChar(static_cast<char16_t>(u'a' + static_cast<int>(type))) + text;
-  const auto found = widths.constFind(key);
-  if (found != widths.constEnd()) return *found;
-  return *widths.insert(key, QFontMetricsF(look::font(type)).horizontalAdvance(text));
-}
+constexpr double kBoundsInset = 3;         // from the edge of the sheet to the nearest letter
+constexpr double kHalo = 2;                // around letters
+constexpr double kShortLeader = 6;         // a line shorter than that says nothing
+constexpr double kSecondRing = 24;         // farther from the thing than the first
+constexpr std::size_t kManyOutlets = 400;  // beyond that their numbers stay beside them or go
+
+// A label that asks for room.
+struct Asking {
+  std::vector<LabelLine> full;
+  std::vector<LabelLine> shortened;
+  LabelWish wish;
+  std::optional<ItemRef> owner;
+  int rank = 0;  // the higher goes first
+};
+
+// First what is chosen, then the short numbers that mean nothing away from their outlet, then what is faulty.
+enum Rank {
+  kRankRoom,
+  kRankHomeRun,
+  kRankLoad,
+  kRankCord,
+  kRankMachine,
+  kRankOutlet,
+  kRankFaulty,
+  kRankInUse,
+  kRankChosen
+};
 
 class Writer {
  public:
   explicit Writer(const WordsWish& wish) : m_wish(wish), m_chosen(wish.chosen) { m_words.region = wish.region; }
 
   MapWords write() {
-    blockSymbols();
-    markMachines();
+    const QRectF extent = m_wish.content.extent;
+    const double margin = planMargin() - kBoundsInset;
+    m_placer.confine(
+        QRectF(extent.topLeft() * scale(), extent.size() * scale()).adjusted(-margin, -margin, margin, margin));
+    discourageLines();
+    blockSmall();
+    markAll();
+    blockMachines();
     if (m_wish.layout.withText) {
-      writeMachines();
-      writePanels();
-      writeCords();
-      writeOutlets();
-      writeHomeRuns();
-      writeLoads();
+      askMachines();
+      askPanels();
+      askCords();
+      askOutlets();
+      askHomeRuns();
+      askLoads();
+      placeAll();
       writeRooms();
     }
     return std::move(m_words);
   }
 
  private:
+  [[nodiscard]] double scale() const { return m_wish.layout.scale; }
   [[nodiscard]] bool inRegion(const QPointF& at) const { return m_wish.region.contains(at); }
   [[nodiscard]] bool isChosen(const ItemRef& item) const {
+    if (m_chosen.empty()) return false;
     const auto subject = subjectOf(m_wish.content, item);
     return subject && std::find(m_chosen.begin(), m_chosen.end(), *subject) != m_chosen.end();
   }
 
-  void blockSymbols() {
-    const QRectF extent = m_wish.content.extent;
-    const double scale = m_wish.layout.scale;
-    m_placer.confine(QRectF(extent.topLeft() * scale, extent.size() * scale).adjusted(-24, -24, 24, 24));
+  void discourageLines() {
     for (const MapWall& wall : m_wish.content.walls) {
-      const QRectF line = QRectF(wall.from * scale, wall.to * scale).normalized();
-      if (m_wish.region.intersects(line.adjusted(-3, -3, 3, 3))) m_placer.discourage(line.adjusted(-3, -3, 3, 3));
-    }
-    const double half = m_wish.layout.symbolPx * 0.46;
-    for (const QPointF& at : m_wish.layout.outlets) {
-      if (inRegion(at)) m_placer.block(QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half));
-    }
-    const double radius = look::scaled(kMachineRadius);
-    for (const QPointF& at : m_wish.layout.machines) {
-      m_placer.block(QRectF(at.x() - radius, at.y() - radius, 2 * radius, 2 * radius));
-    }
-    for (const QPointF& at : m_wish.layout.loads) m_placer.block(QRectF(at.x() - 12, at.y() - 12, 24, 24));
-    for (const QPointF& at : m_wish.layout.panels) m_placer.block(QRectF(at.x() - 18, at.y() - 8, 36, 16));
-    for (const MapPlug& plug : m_wish.layout.plugs) {
-      m_placer.block(QRectF(plug.at.x() - 7, plug.at.y() - 7, 14, 14));
+      const QRectF line = QRectF(wall.from * scale(), wall.to * scale()).normalized().adjusted(-3, -3, 3, 3);
+      if (m_wish.region.intersects(line)) m_placer.discourage(line);
     }
     for (const LaidCord& cord : m_wish.layout.cords) {
       for (const QPolygonF& part : cord.curve.parts) {
@@ -81,119 +87,198 @@ class Writer {
     }
   }
 
-  void mark(const QPointF& middle, double size, rules::Severity severity) {
+  void blockAll(ItemKind kind, std::size_t count) {
+    for (std::size_t i = 0; i < count; ++i) {
+      const ItemRef item{kind, static_cast<int>(i)};
+      if (inRegion(m_wish.layout.at(item))) m_placer.block(symbolBox(m_wish.layout, item));
+    }
+  }
+
+  void blockSmall() {
+    blockAll(ItemKind::Outlet, m_wish.layout.outlets.size());
+    blockAll(ItemKind::Load, m_wish.layout.loads.size());
+    blockAll(ItemKind::Panel, m_wish.layout.panels.size());
+    blockAll(ItemKind::Plug, m_wish.layout.plugs.size());
+  }
+
+  void blockMachines() {
+    blockAll(ItemKind::Machine, m_wish.layout.machines.size());
+    for (std::size_t i = 0; i < m_wish.content.machines.size(); ++i) {
+      if (!m_wish.content.machines[i].outOfService) continue;
+      const QPointF tag = m_wish.layout.machines[i] - QPointF(1, 1) * look::scaled(kMachineRadius) * 0.8;
+      const double half = look::scaled(10);
+      m_placer.block(QRectF(tag.x() - half, tag.y() - half, 2 * half, 2 * half));
+    }
+  }
+
+  // At the first of these places that is free, or at the first.
+  void mark(const std::vector<QPointF>& places, double size, rules::Severity severity) {
     if (severity < rules::Severity::Caution) return;
     const double px = look::scaled(size);
-    const QRectF box(middle.x() - px / 2, middle.y() - px / 2, px, px);
+    const auto boxAt = [&](const QPointF& middle) { return QRectF(middle - QPointF(px / 2, px / 2), QSizeF(px, px)); };
+    const auto free =
+        std::find_if(places.begin(), places.end(), [&](const QPointF& at) { return m_placer.isFree(boxAt(at)); });
+    const QRectF box = boxAt(free == places.end() ? places.front() : *free);
     m_placer.block(box);
     m_words.marks.push_back({box, severity});
   }
 
-  void markMachines() {
-    const double radius = look::scaled(kMachineRadius);
+  void markAll() {
+    const double corner = look::scaled(kMachineRadius) * 0.82;
     for (std::size_t i = 0; i < m_wish.content.machines.size(); ++i) {
-      mark(m_wish.layout.machines[i] + QPointF(radius, -radius) * 0.82, 20, m_wish.content.machines[i].severity);
+      const QPointF at = m_wish.layout.machines[i];
+      mark({at + QPointF(corner, -corner), at + QPointF(-corner, -corner), at + QPointF(corner, corner),
+            at + QPointF(-corner, corner)},
+           20, m_wish.content.machines[i].severity);
     }
     for (std::size_t i = 0; i < m_wish.content.panels.size(); ++i) {
-      mark(m_wish.layout.panels[i] + QPointF(look::scaled(31), 0), 22, m_wish.content.panels[i].severity);
+      const QPointF aside(look::scaled(31), 0);
+      mark({m_wish.layout.panels[i] + aside, m_wish.layout.panels[i] - aside}, 22, m_wish.content.panels[i].severity);
+    }
+    markCords();
+    for (std::size_t i = 0; i < m_wish.content.outlets.size(); ++i) {
+      const MapOutlet& outlet = m_wish.content.outlets[i];
+      if (outlet.severity < rules::Severity::Caution || !inRegion(m_wish.layout.outlets[i])) continue;
+      const QPointF in = (outlet.inward.isNull() ? QPointF(0, -1) : outlet.inward) * look::scaled(21);
+      const QPointF across(-in.y(), in.x());
+      const QPointF at = m_wish.layout.outlets[i];
+      mark({at + in, at + across, at - across, at + (in + across) * 0.8, at + (in - across) * 0.8, at - in}, 16,
+           outlet.severity);
     }
   }
 
-  void put(std::vector<LabelLine> lines, LabelWish wish, std::optional<ItemRef> owner) {
-    if (lines.empty()) return;
-    wish.size = sizeOf(lines);
-    if (const auto box = m_placer.place(wish)) {
-      m_words.labels.push_back({std::move(lines), *box, owner, box->center().x() < wish.anchor.x() - wish.gap});
+  void markCords() {
+    for (std::size_t i = 0; i < m_wish.content.cords.size(); ++i) {
+      const auto& lines = m_wish.layout.cords[i].curve.parts;
+      for (std::size_t k = 0; k < lines.size(); ++k) {
+        const MapCordPart& part = m_wish.content.cords[i].parts[k];
+        if (!part.cord || !inRegion(pointAlong(lines[k], 0.5))) continue;
+        std::vector<QPointF> places;
+        for (const double fraction : {0.62, 0.5, 0.72, 0.4, 0.82, 0.3})
+          places.push_back(pointAlong(lines[k], fraction));
+        mark(places, 20, part.severity);
+      }
     }
   }
 
-  void putItem(ItemKind kind, std::size_t i, double gap, bool insist) {
+  void ask(std::vector<LabelLine> full, std::vector<LabelLine> shortened, LabelWish wish, int rank,
+           std::optional<ItemRef> owner = {}) {
+    if (full.empty()) return;
+    const QSizeF halo(2 * kHalo, kHalo);
+    wish.size = sizeOf(full) + halo;
+    if (!shortened.empty()) wish.shorter = sizeOf(shortened) + halo;
+    m_asking.push_back({std::move(full), std::move(shortened), wish, owner, rank});
+  }
+
+  void askItem(ItemKind kind, std::size_t i, double gap, bool keep, int rank) {
     const ItemRef item{kind, static_cast<int>(i)};
     const QPointF at = m_wish.layout.at(item);
     if (!inRegion(at)) return;
-    const bool must = insist || isChosen(item);
-    put(linesOf(m_wish.content, item), {at, {}, gap, must ? Insist::Yes : Insist::No}, item);
+    const bool chosen = isChosen(item);
+    const bool isFew = kind == ItemKind::Outlet && m_wish.layout.outlets.size() < kManyOutlets;
+    LabelWish wish{at, {}, gap, keep || chosen || isFew ? Insist::Yes : Insist::No};
+    if (kind != ItemKind::Outlet) wish.secondRing = gap + look::scaled(kSecondRing);
+    if (kind == ItemKind::Outlet && wish.insist == Insist::Yes) wish.secondRing = gap + look::scaled(kSecondRing / 2);
+    ask(linesOf(m_wish.content, item), shortLinesOf(m_wish.content, item), wish, chosen ? kRankChosen : rank, item);
   }
 
-  void writeMachines() {
+  void askMachines() {
     for (std::size_t i = 0; i < m_wish.content.machines.size(); ++i) {
-      putItem(ItemKind::Machine, i, look::scaled(kMachineRadius + 6),
-              m_wish.content.machines[i].severity >= rules::Severity::Caution);
+      const bool faulty = m_wish.content.machines[i].severity >= rules::Severity::Caution;
+      askItem(ItemKind::Machine, i, look::scaled(kMachineRadius + 4), faulty, faulty ? kRankFaulty : kRankMachine);
     }
   }
 
-  void writePanels() {
-    for (std::size_t i = 0; i < m_wish.content.panels.size(); ++i) {
-      putItem(ItemKind::Panel, i, look::scaled(12), true);
-    }
+  void askPanels() {
+    for (std::size_t i = 0; i < m_wish.content.panels.size(); ++i)
+      askItem(ItemKind::Panel, i, look::scaled(12), true, kRankFaulty);
   }
 
-  void writeCords() {
+  void askCords() {
     for (std::size_t i = 0; i < m_wish.content.cords.size(); ++i) {
-      const auto& parts = m_wish.layout.cords[i].curve.parts;
-      for (std::size_t k = 0; k < parts.size(); ++k) writeCord(m_wish.content.cords[i].parts[k], parts[k]);
+      const LaidCord& laid = m_wish.layout.cords[i];
+      for (std::size_t k = 0; k < laid.curve.parts.size(); ++k)
+        askCord(m_wish.content.cords[i].parts[k], laid.curve.parts[k]);
+      if (!laid.stubEnd || !inRegion(*laid.stubEnd)) continue;
+      ask({{m_wish.content.cords[i].otherFloor, Type::Small, LabelInk::Quiet}}, {}, {*laid.stubEnd, {}, 4, Insist::Yes},
+          kRankFaulty);
     }
   }
 
-  void writeCord(const MapCordPart& part, const QPolygonF& line) {
+  void askCord(const MapCordPart& part, const QPolygonF& line) {
     if (part.figure.isEmpty() && !part.cord) return;
     const QPointF middle = pointAlong(line, 0.5);
     if (!inRegion(middle)) return;
     const bool faulty = part.severity >= rules::Severity::Caution || part.beyondModel;
-    LabelLine text{part.figure, Type::Caption, LabelInk::Figure};
-    if (part.cord) {
-      text.text = part.figure.isEmpty() ? part.text : part.text + QStringLiteral(", ") + part.figure;
-      text.type = Type::CaptionBold;
-    }
-    if (part.cord && faulty) mark(pointAlong(line, 0.62), 20, part.severity);
-    put({text}, {middle, {}, 9, faulty ? Insist::Yes : Insist::No}, std::nullopt);
+    LabelWish wish{middle, {}, 9, faulty ? Insist::Yes : Insist::No};
+    wish.secondRing = 9 + look::scaled(kSecondRing);
+    if (!part.cord) return ask({{part.figure, Type::Caption, LabelInk::Figure}}, {}, wish, kRankCord);
+    const QString full = part.figure.isEmpty() ? part.text : part.text + QStringLiteral(", ") + part.figure;
+    std::vector<LabelLine> shortened;
+    if (!part.figure.isEmpty()) shortened.push_back({part.figure, Type::CaptionBold, LabelInk::Figure});
+    ask({{full, Type::CaptionBold, LabelInk::Figure}}, std::move(shortened), wish, faulty ? kRankFaulty : kRankCord);
   }
 
-  void writeOutlets() {
-    std::vector<std::size_t> order;
+  void askOutlets() {
     for (std::size_t i = 0; i < m_wish.content.outlets.size(); ++i) {
-      if (inRegion(m_wish.layout.outlets[i])) order.push_back(i);
-    }
-    const auto rank = [this](std::size_t i) {
+      if (!inRegion(m_wish.layout.outlets[i])) continue;
       const MapOutlet& outlet = m_wish.content.outlets[i];
-      return (isChosen({ItemKind::Outlet, static_cast<int>(i)}) ? 8 : 0) + (outlet.inUse ? 4 : 0) +
-             static_cast<int>(outlet.severity >= rules::Severity::Caution) * 2;
-    };
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rank(a) > rank(b); });
-    for (const std::size_t i : order) {
-      const MapOutlet& outlet = m_wish.content.outlets[i];
-      mark(m_wish.layout.outlets[i] + outlet.inward * look::scaled(19), 16, outlet.severity);
-      putItem(ItemKind::Outlet, i, m_wish.layout.symbolPx * 0.5,
-              outlet.inUse || outlet.severity >= rules::Severity::Caution);
+      const bool keep = outlet.inUse || outlet.severity >= rules::Severity::Caution;
+      askItem(ItemKind::Outlet, i, m_wish.layout.symbolPx * 0.5, keep, keep ? kRankInUse : kRankOutlet);
     }
   }
 
-  void writeHomeRuns() {
+  void askHomeRuns() {
     for (const MapRun& run : m_wish.content.runs) {
       if (run.from >= 0 || run.name.isEmpty()) continue;
       const QPointF tip = homeRunTip(m_wish.content, m_wish.layout, run);
-      if (inRegion(tip)) put({{run.name, Type::Small, LabelInk::Quiet}}, {tip, {}, 3}, std::nullopt);
+      if (inRegion(tip)) ask({{run.name, Type::Small, LabelInk::Quiet}}, {}, {tip, {}, 3}, kRankHomeRun);
     }
   }
 
-  void writeLoads() {
-    for (std::size_t i = 0; i < m_wish.content.loads.size(); ++i) putItem(ItemKind::Load, i, look::scaled(14), false);
+  void askLoads() {
+    for (std::size_t i = 0; i < m_wish.content.loads.size(); ++i)
+      askItem(ItemKind::Load, i, look::scaled(12), false, kRankLoad);
+  }
+
+  void placeAll() {
+    std::stable_sort(m_asking.begin(), m_asking.end(),
+                     [](const Asking& a, const Asking& b) { return a.rank > b.rank; });
+    for (Asking& asking : m_asking) {
+      const auto placed = m_placer.place(asking.wish);
+      if (!placed) continue;
+      const QRectF box = placed->box.adjusted(kHalo, kHalo / 2, -kHalo, -kHalo / 2);
+      MapLabel label{placed->isShort ? std::move(asking.shortened) : std::move(asking.full), box, asking.owner};
+      label.leftOfAnchor = box.center().x() < asking.wish.anchor.x() - asking.wish.gap;
+      if (placed->isAway) label.leader = leaderTo(box, asking.wish);
+      m_words.labels.push_back(std::move(label));
+    }
+  }
+
+  static std::optional<QLineF> leaderTo(const QRectF& box, const LabelWish& wish) {
+    const QPointF end(std::clamp(wish.anchor.x(), box.left(), box.right()),
+                      std::clamp(wish.anchor.y(), box.top(), box.bottom()));
+    const QPointF way = end - wish.anchor;
+    const double length = std::hypot(way.x(), way.y());
+    const double start = wish.gap * 0.9;
+    if (length - start < kShortLeader) return std::nullopt;
+    return QLineF(wish.anchor + way * (start / length), end - way * (kHalo / length));
   }
 
   void writeRooms() {
     for (const MapRoom& room : m_wish.content.rooms) {
-      const QPointF middle = room.outline.boundingRect().center() * m_wish.layout.scale;
+      const QRectF frame = room.outline.boundingRect();
+      const QPointF middle = frame.center() * scale();
       if (!inRegion(middle) || room.name.isEmpty()) continue;
-      const double wide = room.outline.boundingRect().width() * m_wish.layout.scale;
       const std::vector<LabelLine> lines{{room.name, Type::RoomName, LabelInk::Faint}};
-      if (sizeOf(lines).width() > wide - 8) continue;
+      const QSizeF size = sizeOf(lines);
+      if (size.width() > frame.width() * scale() - 8) continue;
       for (const double off : {0.0, -0.22, 0.22, -0.36, 0.36}) {
-        LabelWish wish{middle + QPointF(0, off * room.outline.boundingRect().height() * m_wish.layout.scale),
-                       sizeOf(lines)};
+        LabelWish wish{middle + QPointF(0, off * frame.height() * scale()), size};
         wish.centred = true;
-        const auto box = m_placer.place(wish);
-        if (!box) continue;
-        m_words.labels.push_back({lines, *box, std::nullopt, false});
+        const auto placed = m_placer.place(wish);
+        if (!placed) continue;
+        m_words.labels.push_back({lines, placed->box});
         break;
       }
     }
@@ -202,89 +287,12 @@ class Writer {
   const WordsWish& m_wish;
   const std::vector<rules::Subject>& m_chosen;
   LabelPlacer m_placer;
+  std::vector<Asking> m_asking;
   MapWords m_words;
 };
 
 }  // namespace
 
-QSizeF sizeOf(const std::vector<LabelLine>& lines) {
-  double width = 0;
-  double height = 0;
-  for (const LabelLine& line : lines) {
-    width = std::max(width, widthOf(line.text, line.type));
-    height += look::scaled(line.type == Type::Small ? 13 : 14.5);
-  }
-  return {std::ceil(width) + 2, height};
-}
-
 MapWords wordsOf(const WordsWish& wish) { return Writer(wish).write(); }
-
-std::vector<LabelLine> linesOf(const MapContent& content, const ItemRef& item) {
-  const auto i = static_cast<std::size_t>(item.index);
-  std::vector<LabelLine> lines;
-  const auto add = [&](const QString& text, Type type, LabelInk ink) {
-    if (!text.isEmpty()) lines.push_back({text, type, ink});
-  };
-  if (item.kind == ItemKind::Outlet) {
-    const MapOutlet& outlet = content.outlets[i];
-    const QString marks = outlet.marks.isEmpty() ? QString() : QStringLiteral(" ") + outlet.marks;
-    add(outlet.label + marks, outlet.traced ? Type::CaptionBold : Type::Caption,
-        outlet.look == OutletLook::Unknown ? LabelInk::Quiet : LabelInk::Strong);
-    add(outlet.figure, Type::Small, LabelInk::Figure);
-  } else if (item.kind == ItemKind::Panel) {
-    add(content.panels[i].name, Type::CaptionBold, LabelInk::Strong);
-    add(content.panels[i].system, Type::Small, LabelInk::Quiet);
-    add(content.panels[i].circuitFigure, Type::CaptionBold, LabelInk::Figure);
-    add(content.panels[i].circuitName, Type::Small, LabelInk::Quiet);
-  } else if (item.kind == ItemKind::Load) {
-    add(content.loads[i].name, Type::Small, LabelInk::Quiet);
-    add(content.loads[i].figure, Type::Small, LabelInk::Quiet);
-  } else if (item.kind == ItemKind::Machine) {
-    add(content.machines[i].name, Type::CaptionBold,
-        content.machines[i].outOfService ? LabelInk::Quiet : LabelInk::Strong);
-    add(content.machines[i].figure, Type::Caption, LabelInk::Figure);
-  }
-  return lines;
-}
-
-std::optional<rules::Subject> subjectOf(const MapContent& content, const ItemRef& item) {
-  using rules::SubjectKind;
-  const auto i = static_cast<std::size_t>(item.index);
-  switch (item.kind) {
-    case ItemKind::Outlet:
-      return rules::Subject{SubjectKind::Outlet, content.outlets[i].id.text()};
-    case ItemKind::Panel:
-      return rules::Subject{SubjectKind::Panel, content.panels[i].id.text()};
-    case ItemKind::Load:
-      return rules::Subject{SubjectKind::FixedLoad, content.loads[i].id.text()};
-    case ItemKind::Machine:
-      return rules::Subject{SubjectKind::Machine, content.machines[i].id.text()};
-    case ItemKind::Plug:
-      return std::nullopt;
-  }
-  return std::nullopt;
-}
-
-std::optional<ItemRef> itemOf(const MapContent& content, const rules::Subject& subject) {
-  using rules::SubjectKind;
-  const auto find = [&](const auto& things, ItemKind kind) -> std::optional<ItemRef> {
-    for (std::size_t i = 0; i < things.size(); ++i) {
-      if (things[i].id.text() == subject.id) return ItemRef{kind, static_cast<int>(i)};
-    }
-    return std::nullopt;
-  };
-  if (subject.kind == SubjectKind::Outlet) return find(content.outlets, ItemKind::Outlet);
-  if (subject.kind == SubjectKind::Panel) return find(content.panels, ItemKind::Panel);
-  if (subject.kind == SubjectKind::FixedLoad) return find(content.loads, ItemKind::Load);
-  if (subject.kind == SubjectKind::Machine) return find(content.machines, ItemKind::Machine);
-  for (const MapCord& cord : content.cords) {
-    if (cord.machine < 0) continue;
-    const auto isCord = [&](const MapCordPart& part) { return part.cord && part.cord->text() == subject.id; };
-    const bool isIt = (subject.kind == SubjectKind::Hookup && cord.hookup.text() == subject.id) ||
-                      (subject.kind == SubjectKind::Cord && std::any_of(cord.parts.begin(), cord.parts.end(), isCord));
-    if (isIt) return ItemRef{ItemKind::Machine, cord.machine};
-  }
-  return std::nullopt;
-}
 
 }  // namespace cordreach::app

@@ -2,6 +2,7 @@
 // The words and severity marks on the map, each in a place where it covers nothing that matters.
 #pragma once
 
+#include <QLineF>
 #include <QRectF>
 #include <QString>
 #include <optional>
@@ -12,6 +13,9 @@
 #include "map/map_layout.h"
 
 namespace cordreach::app {
+
+// Of the sheet around the plan, where words of things at the walls may stand, in pixels.
+[[nodiscard]] inline double planMargin() { return look::scaled(34); }
 
 enum class LabelInk { Strong, Quiet, Faint, Figure };  // a figure fades while it is of an older site
 
@@ -25,7 +29,8 @@ struct MapLabel {
   std::vector<LabelLine> lines;
   QRectF box;
   std::optional<ItemRef> owner{};
-  bool leftOfAnchor = false;  // set flush right
+  bool leftOfAnchor = false;       // set flush right
+  std::optional<QLineF> leader{};  // back to its thing, when it found room only away from it
 };
 
 struct MapMark {
@@ -49,6 +54,8 @@ struct WordsWish {
 [[nodiscard]] MapWords wordsOf(const WordsWish& wish);
 // The words of one thing, for when it is under the pointer and its own found no room.
 [[nodiscard]] std::vector<LabelLine> linesOf(const MapContent& content, const ItemRef& item);
+// Fewer of them, for where there is little room; empty: there is nothing to leave out.
+[[nodiscard]] std::vector<LabelLine> shortLinesOf(const MapContent& content, const ItemRef& item);
 [[nodiscard]] QSizeF sizeOf(const std::vector<LabelLine>& lines);
 
 // The thing as findings and the selection name it; none for a plug.

@@ -12,6 +12,8 @@ namespace {
 constexpr double kTextFrom = 9.0;  // px a metre: under that the numbers would be a grey mass
 constexpr double kInset = 9.0;     // an outlet's symbol stands that far inside its wall
 constexpr double kPlugFromOutlet = 15.0;
+constexpr double kStubPx = 40.0;
+constexpr double kLoadStubPx = 27.0;
 constexpr double kFeature = 1.35;  // metres that a symbol takes up when the plan is small
 
 template <class Things>
@@ -22,7 +24,31 @@ std::vector<QPointF> scaledPlaces(const Things& things, double scale) {
   return places;
 }
 
+// The short piece that is seen of a cord whose other end is on another floor.
+LaidCord stubOf(const MapCord& cord, const MapContent& content, const MapLayout& layout) {
+  const double length = look::scaled(kStubPx);
+  CurveWish wish;
+  for (const MapCordPart& part : cord.parts) wish.lengthsM.push_back(std::max(part.lengthM, 0.1));
+  LaidCord laid;
+  if (cord.outlet >= 0) {
+    const MapOutlet& outlet = content.outlets[static_cast<std::size_t>(cord.outlet)];
+    const QPointF way = outlet.inward.isNull() ? QPointF(0, 1) : outlet.inward;
+    wish.from = layout.outlets[static_cast<std::size_t>(cord.outlet)];
+    wish.leaving = way;
+    wish.to = wish.from + way * length + QPointF(way.y(), way.x()) * length * 0.4;
+    laid.stubEnd = wish.to;
+  } else {
+    wish.to = layout.machines[static_cast<std::size_t>(cord.machine)];
+    wish.clearance = look::scaled(kMachineRadius);
+    wish.from = wish.to + QPointF(0.45, 1) * (length + wish.clearance);
+    laid.stubEnd = wish.from;
+  }
+  laid.curve = cordCurve(wish);
+  return laid;
+}
+
 LaidCord laidCord(const MapCord& cord, const MapContent& content, const MapLayout& layout) {
+  if (cord.outlet < 0 || cord.machine < 0) return stubOf(cord, content, layout);
   const auto outlet = static_cast<std::size_t>(cord.outlet);
   CurveWish wish{layout.outlets[outlet],
                  content.outlets[outlet].inward,
@@ -43,6 +69,11 @@ void addPlugs(MapLayout& layout, const MapCord& cord, int index) {
   if (curve.parts.empty()) return;
   const QPolygonF& first = curve.parts.front();
   const double fraction = std::min(0.9, look::scaled(kPlugFromOutlet) / std::max(1.0, lengthOf(first)));
+  if (cord.outlet < 0) {  // its plug is on another floor; here its stub is taken in hand
+    const QPolygonF& own = curve.parts.back();
+    layout.plugs.push_back({cord.plug, own.first(), angleAlong(own, 0.0), index, cord.machine});
+    return;
+  }
   const MapPlug atOutlet{cord.plug, pointAlong(first, fraction), angleAlong(first, fraction), index, cord.machine};
   if (cord.parts.size() < 2 || !cord.parts.front().use) {
     layout.plugs.push_back(atOutlet);
@@ -83,6 +114,46 @@ void buildIndex(MapLayout& layout) {
   layout.index.build(std::move(entries));
 }
 
+bool touches(const std::vector<QPointF>& places, const QPointF& at, double distance) {
+  return std::any_of(places.begin(), places.end(), [&](const QPointF& one) {
+    return std::max(std::abs(one.x() - at.x()), std::abs(one.y() - at.y())) < distance;
+  });
+}
+
+// A fixed load that stands on its outlet is drawn beside it, at the first free place round it.
+void moveLoadsAside(MapLayout& layout, const MapContent& content) {
+  const double step = kLoadStubPx * layout.symbolPx / 24.0;
+  const double apart = layout.symbolPx * 0.88;
+  std::vector<QPointF> placed;
+  for (std::size_t i = 0; i < layout.loads.size(); ++i) {
+    QPointF& at = layout.loads[i];
+    std::vector<QPointF> near;
+    for (const QPointF& outlet : layout.outlets) {
+      if ((outlet - at).manhattanLength() < 5 * step) near.push_back(outlet);
+    }
+    const int own = content.loads[i].outlet;
+    if (touches(near, at, apart) || touches(placed, at, apart)) {
+      const QPointF from = own >= 0 ? layout.outlets[static_cast<std::size_t>(own)] : at;
+      QPointF in = own >= 0 ? content.outlets[static_cast<std::size_t>(own)].inward : QPointF();
+      if (in.isNull()) in = QPointF(0, 1);
+      const QPointF across(-in.y(), in.x());
+      const double machine = look::scaled(kMachineRadius) + layout.symbolPx * 0.4;
+      const auto isFree = [&](const QPointF& place) {
+        return !touches(near, place, apart) && !touches(placed, place, apart) &&
+               !touches(layout.machines, place, machine) && !touches(layout.panels, place, layout.symbolPx);
+      };
+      at = from + in * step;
+      for (const QPointF& way : {in, across, -across, (in + across) * 0.75, (in - across) * 0.75, in * 1.8,
+                                 across * 1.8, -across * 1.8, -in, in * 2.6, across * 2.6, -across * 2.6}) {
+        if (!isFree(from + way * step)) continue;
+        at = from + way * step;
+        break;
+      }
+    }
+    placed.push_back(at);
+  }
+}
+
 }  // namespace
 
 QPointF MapLayout::at(const ItemRef& item) const {
@@ -98,6 +169,24 @@ QPointF MapLayout::at(const ItemRef& item) const {
       return machines[i];
     case ItemKind::Plug:
       return plugs[i].at;
+  }
+  return {};
+}
+
+QRectF symbolBox(const MapLayout& layout, const ItemRef& item) {
+  const QPointF at = layout.at(item);
+  const auto box = [&](double wide, double high) { return QRectF(at.x() - wide / 2, at.y() - high / 2, wide, high); };
+  switch (item.kind) {
+    case ItemKind::Outlet:
+      return box(layout.symbolPx * 0.92, layout.symbolPx * 0.92);
+    case ItemKind::Panel:
+      return box(look::scaled(36), look::scaled(14));
+    case ItemKind::Load:
+      return box(layout.symbolPx * 0.75, layout.symbolPx * 0.8);
+    case ItemKind::Machine:
+      return box(look::scaled(2 * kMachineRadius), look::scaled(2 * kMachineRadius));
+    case ItemKind::Plug:
+      return box(look::scaled(13), look::scaled(13));
   }
   return {};
 }
@@ -125,10 +214,11 @@ MapLayout layoutOf(const MapContent& content, double scale) {
   layout.panels = scaledPlaces(content.panels, scale);
   layout.loads = scaledPlaces(content.loads, scale);
   layout.machines = scaledPlaces(content.machines, scale);
+  moveLoadsAside(layout, content);
   layout.cords.resize(content.cords.size());
   for (std::size_t i = 0; i < content.cords.size(); ++i) {
     const MapCord& cord = content.cords[i];
-    if (cord.outlet < 0 || cord.machine < 0) continue;
+    if (cord.outlet < 0 && (cord.machine < 0 || cord.otherFloor.isEmpty())) continue;
     layout.cords[i] = laidCord(cord, content, layout);
     addPlugs(layout, cord, static_cast<int>(i));
   }

@@ -4,6 +4,7 @@
 
 #include <QPointF>
 #include <QPolygonF>
+#include <optional>
 #include <vector>
 
 #include "map/cord_curve.h"
@@ -26,6 +27,7 @@ struct MapPlug {
 struct LaidCord {
   CordCurve curve;
   double widestPx = 0;
+  std::optional<QPointF> stubEnd{};  // where it leaves for another floor
 };
 
 struct MapLayout {
@@ -46,6 +48,9 @@ struct MapLayout {
 inline constexpr double kDotBelow = 13.0;
 
 [[nodiscard]] MapLayout layoutOf(const MapContent& content, double scale);
+
+// What the symbol of that thing covers.
+[[nodiscard]] QRectF symbolBox(const MapLayout& layout, const ItemRef& item);
 
 // Where the short arrow of a home run, which points towards its panel, ends.
 [[nodiscard]] QPointF homeRunTip(const MapContent& content, const MapLayout& layout, const MapRun& run);

@@ -27,6 +27,14 @@ struct HeldState {
   std::optional<int> over;     // the outlet it would go into
   QString contact;             // and its contact, in words
   QString refusal;             // why it can't go where it is
+  MapCordPart ownCord{};       // what follows the plug when the plan shows no cord of it
+  QString machineFloor{};      // where its machine is
+};
+
+// Drawn once round what somebody asked to be shown.
+struct ShowRing {
+  rules::Subject subject;
+  double progress = 0;  // 0 to 1
 };
 
 // The remedy's proposal: that machine at that outlet.
@@ -42,14 +50,25 @@ struct MapState {
   std::optional<ItemRef> focus;
   bool showFocus = false;
   std::optional<HeldState> held;
+  std::optional<HeldState> returning;  // let go of, on its way back
+  std::optional<ShowRing> ring;
   std::optional<ProposedMove> proposed;
   std::vector<char> reach;  // for each outlet of the content; empty: not shown
+
+  // The plug that is in no outlet at the moment: held, or on its way back.
+  [[nodiscard]] const HeldState* loosePlug() const {
+    if (held) return held->over ? nullptr : &*held;
+    return returning ? &*returning : nullptr;
+  }
 };
 
 // Words drawn before need no shaping again.
 class TextStamps {
  public:
   void draw(QPainter& painter, const QPointF& topLeft, const QString& text, look::Type type);
+  // The same with a rim of that colour behind the letters, so that no line strikes through them.
+  void drawWithHalo(QPainter& painter, const QPointF& topLeft, const QString& text, look::Type type,
+                    const QColor& halo);
   void clear() { m_texts.clear(); }
 
  private:
@@ -81,7 +100,12 @@ void paintCords(QPainter& painter, const PaintScene& scene);  // with their coup
 void paintMachines(QPainter& painter, const PaintScene& scene);
 void paintWords(QPainter& painter, const PaintScene& scene);  // labels and severity marks
 void paintUnder(QPainter& painter, const PaintScene& scene);  // grounds of what is chosen, hovered or possible
-void paintOver(QPainter& painter, const PaintScene& scene);   // focus ring, proposal, held plug
+void paintHeld(QPainter& painter, const PaintScene& scene);   // the plug in the hand, its cord, what it would do
+void paintLabel(QPainter& painter, const PaintScene& scene, const MapLabel& label);
+void paintCordParts(QPainter& painter, const std::vector<MapCordPart>& parts, const std::vector<QPolygonF>& lines);
+// The parts of the cord that go where its plug goes: all behind an extension's, the last one behind the machine's.
+[[nodiscard]] std::size_t firstPartBehind(const MapCord& cord, const HeldPlug& plug);
+void paintOver(QPainter& painter, const PaintScene& scene);  // focus ring, proposal, held plug
 
 // The drawing of an outlet's look.
 [[nodiscard]] QString symbolName(OutletLook look);

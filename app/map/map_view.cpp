@@ -37,6 +37,8 @@ const std::array<std::pair<ToolKind, const char*>, 6> kTools{{{ToolKind::Outlet,
                                                               {ToolKind::Wall, "map.tool.wall"},
                                                               {ToolKind::Run, "map.tool.run"}}};
 
+constexpr int kFloorDwellMs = 500;
+constexpr int kHintMargin = 8;
 constexpr int kToldMs = 8000;  // a refusal can be read that long
 
 QTabBar* flatTabs(QWidget* parent) {
@@ -73,17 +75,23 @@ MapView::MapView(Session& session, QWidget* parent)
       m_moments(new QComboBox(this)),
       m_add(new QToolButton(this)),
       m_addMenu(new QMenu(m_add)),
-      m_hint(new QLabel(this)) {
+      m_hint(new QLabel(m_canvas)),
+      m_floorDwell(new QTimer(this)) {
   installMapAccessibility();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);
   buildRow();
-  column->addWidget(m_hint);
   column->addWidget(m_canvas, 1);
   column->addWidget(m_key);
+  m_hint->setAttribute(Qt::WA_TransparentForMouseEvents);
+  m_hint->setAutoFillBackground(true);
   m_hint->setWordWrap(true);
+  m_hint->setMargin(4);
   m_hint->hide();
+  m_canvas->installEventFilter(this);
+  m_floorDwell->setSingleShot(true);
+  m_floorDwell->setInterval(kFloorDwellMs);
   buildTools();
   buildViewActions();
   connectAll();
@@ -191,21 +199,62 @@ void MapView::connectAll() {
     m_moment.choose(index <= 0 ? std::optional<units::Duration>() : m_times[static_cast<std::size_t>(index - 1)]);
   });
   connect(m_canvas, &MapCanvas::scaleChanged, this, [this] { m_key->setScale(m_canvas->scale()); });
-  connect(m_canvas, &MapCanvas::toolChanged, this, [this] {
-    const QString hint = m_canvas->hint();
-    m_hint->setText(hint);
-    m_hint->setVisible(!hint.isEmpty());
-  });
+  connect(m_canvas, &MapCanvas::toolChanged, this, [this] { showHint(m_canvas->hint()); });
+  connectHeld();
   connect(m_canvas, &MapCanvas::told, this, &MapView::told);
   connect(m_canvas, &MapCanvas::told, this, [this](const QString& sentence) {
-    m_hint->setText(sentence);
-    m_hint->setVisible(!sentence.isEmpty());
+    showHint(sentence);
     QTimer::singleShot(kToldMs, m_hint, [this, sentence] {
       if (m_hint->text() == sentence) m_hint->hide();
     });
   });
   connect(m_canvas, &MapCanvas::opened, this, &MapView::opened);
   connect(m_canvas, &MapCanvas::menuWanted, this, &MapView::showMenu);
+}
+
+void MapView::connectHeld() {
+  connect(m_canvas, &MapCanvas::heldMoved, this, &MapView::heldOver);
+  connect(m_canvas, &MapCanvas::floorWanted, this, &MapView::showFloor);
+  connect(m_canvas, &MapCanvas::floorStepWanted, this, [this](int step) {
+    const int index = m_floors->currentIndex() + step;
+    if (index >= 0 && index < m_floors->count()) m_floors->setCurrentIndex(index);
+  });
+  connect(m_floorDwell, &QTimer::timeout, this, [this] {
+    if (m_canvas->plugs().isHolding() && m_floorUnder >= 0) m_floors->setCurrentIndex(m_floorUnder);
+  });
+}
+
+// The pointer belongs to the plan while its button is down, so the floors are told by it.
+void MapView::heldOver(const QPoint& global) {
+  const int under = m_floors->tabAt(m_floors->mapFromGlobal(global));
+  if (under == m_floorUnder) return;
+  m_floorUnder = under;
+  if (under >= 0 && under != m_floors->currentIndex()) {
+    m_floorDwell->start();
+  } else {
+    m_floorDwell->stop();
+  }
+}
+
+void MapView::showHint(const QString& sentence) {
+  m_hint->setText(sentence);
+  m_hint->setVisible(!sentence.isEmpty());
+  placeHint();
+}
+
+// Over the plan and not above it: a plan that moved when a plug is picked up would slip from under the pointer.
+void MapView::placeHint() {
+  const int wide = m_canvas->width() - 2 * kHintMargin;
+  const QFontMetrics metrics(m_hint->font());
+  const int needed = metrics.horizontalAdvance(m_hint->text()) + 2 * m_hint->margin() + 2;
+  const int width = std::min(wide, needed);
+  const int height = m_hint->heightForWidth(width);
+  m_hint->setGeometry(kHintMargin, m_canvas->height() - height - kHintMargin / 2, width, height);
+}
+
+bool MapView::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == m_canvas && event->type() == QEvent::Resize) placeHint();
+  return QWidget::eventFilter(watched, event);
 }
 
 void MapView::fillFloors() {
@@ -262,12 +311,9 @@ void MapView::showFloor(const site::FloorId& floor) {
 }
 
 void MapView::showSubject(const rules::Subject& subject) {
-  if (!m_canvas->pointOf(subject)) {
-    for (std::size_t i = 0; i < m_floorIds.size(); ++i) {
-      m_floors->setCurrentIndex(static_cast<int>(i));
-      if (m_canvas->pointOf(subject)) break;
-    }
-  }
+  const int before = m_floors->currentIndex();
+  for (int i = 0; i < m_floors->count() && !m_canvas->itemFor(subject); ++i) m_floors->setCurrentIndex(i);
+  if (!m_canvas->itemFor(subject)) return m_floors->setCurrentIndex(before);
   m_canvas->reveal(subject);
 }
 

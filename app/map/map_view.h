@@ -14,6 +14,7 @@ class QComboBox;
 class QLabel;
 class QMenu;
 class QTabBar;
+class QTimer;
 class QToolButton;
 
 namespace cordreach::app {
@@ -37,6 +38,7 @@ class MapView : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void buildRow();
@@ -50,6 +52,10 @@ class MapView : public QWidget {
   void showSubject(const rules::Subject& subject);
   void showMenu(const QPoint& global);
   void loadPicture();
+  void connectHeld();
+  void heldOver(const QPoint& global);
+  void showHint(const QString& sentence);
+  void placeHint();
 
   Session& m_session;
   MapMoment m_moment;
@@ -61,6 +67,8 @@ class MapView : public QWidget {
   QToolButton* m_add;
   QMenu* m_addMenu;
   QLabel* m_hint;
+  QTimer* m_floorDwell;  // a held plug rests over a floor's name
+  int m_floorUnder = -1;
   std::vector<site::FloorId> m_floorIds;
   std::vector<units::Duration> m_times;
 };

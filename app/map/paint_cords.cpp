@@ -2,6 +2,7 @@
 // Cords: width is copper, colour is the conductor's temperature; couplings as blocks, what lies coiled as loops.
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 
 #include "look/temperature_ramp.h"
 #include "map/map_paint.h"
@@ -49,21 +50,16 @@ void strokeCoil(QPainter& painter, const QPolygonF& line, const MapCordPart& par
   painter.drawPath(coilOf(line));
 }
 
+// What hangs on a loose plug is drawn with it.
 void paintCord(QPainter& painter, const PaintScene& scene, std::size_t i) {
   const MapCord& cord = scene.content.cords[i];
   const auto& lines = scene.layout.cords[i].curve.parts;
-  const look::Tokens& tokens = look::tokens();
-  for (std::size_t k = 0; k < lines.size(); ++k) {
-    const double width = cordWidth(cord.parts[k].copperMm2) + 4;
-    strokePart(painter, lines[k], QPen(tokens.room, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-  }
-  for (std::size_t k = 0; k < lines.size(); ++k) {
-    QPen pen(colourOf(cord.parts[k]), cordWidth(cord.parts[k].copperMm2), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
-    if (cord.parts[k].laying == tables::Laying::Covered) pen.setDashPattern({3, 1});
-    if (cord.parts[k].laying == tables::Laying::Covered) pen.setCapStyle(Qt::FlatCap);
-    strokePart(painter, lines[k], pen);
-    strokeCoil(painter, lines[k], cord.parts[k]);
-  }
+  if (lines.empty()) return;
+  const HeldState* loose = scene.state.loosePlug();
+  const std::size_t count = loose != nullptr ? firstPartBehind(cord, loose->plug) : lines.size();
+  if (count >= lines.size()) return paintCordParts(painter, cord.parts, lines);
+  const auto end = static_cast<std::ptrdiff_t>(count);
+  paintCordParts(painter, {cord.parts.begin(), cord.parts.begin() + end}, {lines.begin(), lines.begin() + end});
 }
 
 // The block of a plug or coupling, 16 × 9.
@@ -98,10 +94,41 @@ void paintPlug(QPainter& painter, const PaintScene& scene, const MapPlug& plug) 
 
 }  // namespace
 
+void paintCordParts(QPainter& painter, const std::vector<MapCordPart>& parts, const std::vector<QPolygonF>& lines) {
+  const std::size_t count = std::min(parts.size(), lines.size());
+  for (std::size_t k = 0; k < count; ++k) {
+    const double width = cordWidth(parts[k].copperMm2) + 4;
+    strokePart(painter, lines[k], QPen(look::tokens().room, width, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  }
+  for (std::size_t k = 0; k < count; ++k) {
+    QPen pen(colourOf(parts[k]), cordWidth(parts[k].copperMm2), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+    if (parts[k].laying == tables::Laying::Covered) pen.setDashPattern({3, 1});
+    if (parts[k].laying == tables::Laying::Covered) pen.setCapStyle(Qt::FlatCap);
+    strokePart(painter, lines[k], pen);
+    strokeCoil(painter, lines[k], parts[k]);
+  }
+}
+
+std::size_t firstPartBehind(const MapCord& cord, const HeldPlug& plug) {
+  const std::size_t none = cord.parts.size();
+  if (const auto* own = std::get_if<MachinePlug>(&plug)) return cord.plug == *own && none > 0 ? none - 1 : none;
+  const site::ExtensionUseId& use = std::get<ExtensionPlug>(plug).use;
+  for (std::size_t k = 0; k < none; ++k) {
+    if (cord.parts[k].use == use) return k;
+  }
+  return none;
+}
+
 void paintCords(QPainter& painter, const PaintScene& scene) {
   for (std::size_t i = 0; i < scene.content.cords.size(); ++i) paintCord(painter, scene, i);
   if (scene.layout.symbolPx < kDotBelow) return;
-  for (const MapPlug& plug : scene.layout.plugs) paintPlug(painter, scene, plug);
+  const HeldState* loose = scene.state.loosePlug();
+  for (const MapPlug& plug : scene.layout.plugs) {
+    const bool isLoose = loose != nullptr && loose->plug == plug.plug;
+    const bool isBehind = loose != nullptr && plug.cord >= 0 && std::holds_alternative<ExtensionPlug>(loose->plug) &&
+                          firstPartBehind(scene.content.cords[static_cast<std::size_t>(plug.cord)], loose->plug) == 0;
+    if (!isLoose && !isBehind) paintPlug(painter, scene, plug);
+  }
 }
 
 }  // namespace cordreach::app

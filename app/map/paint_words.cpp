@@ -2,6 +2,8 @@
 // Labels, severity marks, and everything that shows what is chosen, focused, possible or held.
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
+#include <array>
 
 #include "look/severity_mark.h"
 #include "map/map_paint.h"
@@ -26,17 +28,20 @@ QColor colourOf(LabelInk ink, bool fresh) {
 
 double widthOf(const LabelLine& line) { return sizeOf({line}).width(); }
 
-void paintLabel(QPainter& painter, const PaintScene& scene, const MapLabel& label) {
-  const bool hovered = label.owner && scene.state.hover == label.owner;
-  double y = label.box.top();
-  for (const LabelLine& line : label.lines) {
-    const double x = label.leftOfAnchor ? label.box.right() - widthOf(line) : label.box.left();
-    painter.setPen(colourOf(line.ink, scene.content.fresh));
-    const bool bolder = hovered && line.type == look::Type::Caption;
-    scene.texts.draw(painter, {x, y}, line.text, bolder ? look::Type::CaptionBold : line.type);
-    y += look::scaled(line.type == look::Type::Small ? 13 : 14.5);
-  }
-}
+// Round the letters, at half and whole distance; cheaper than stroking their outlines at every repaint.
+constexpr std::array<QPointF, 12> kRim{{{-2, 0},
+                                        {2, 0},
+                                        {0, -2},
+                                        {0, 2},
+                                        {-1.5, -1.5},
+                                        {1.5, -1.5},
+                                        {-1.5, 1.5},
+                                        {1.5, 1.5},
+                                        {-1, 0},
+                                        {1, 0},
+                                        {0, -1},
+                                        {0, 1}}};
+constexpr std::size_t kMostHalos = 300;  // labels; with more of them nobody reads for beauty
 
 bool hasLabel(const PaintScene& scene, const ItemRef& item) {
   for (const MapLabel& label : scene.words.labels) {
@@ -51,7 +56,9 @@ void paintTip(QPainter& painter, const PaintScene& scene, const ItemRef& item) {
   const auto lines = linesOf(scene.content, item);
   if (lines.empty()) return;
   QRectF box(scene.layout.at(item) + QPointF(16, -8), sizeOf(lines));
-  if (box.right() > scene.visible.right()) box.moveRight(scene.layout.at(item).x() - 16);
+  if (box.right() > scene.visible.right() - 8) box.moveRight(scene.layout.at(item).x() - 16);
+  box.moveTop(std::clamp(box.top(), scene.visible.top() + 6, scene.visible.bottom() - box.height() - 6));
+  box.moveLeft(std::max(box.left(), scene.visible.left() + 8));
   painter.setPen(QPen(look::tokens().line, 1));
   painter.setBrush(look::tokens().sheet);
   painter.drawRoundedRect(box.adjusted(-5, -3, 5, 3), 3, 3);
@@ -84,36 +91,15 @@ void paintReach(QPainter& painter, const PaintScene& scene) {
   }
 }
 
-void paintHeld(QPainter& painter, const PaintScene& scene, const HeldState& held) {
-  const look::Tokens& tokens = look::tokens();
-  painter.setPen(QPen(tokens.select, 2.5));
+void paintRing(QPainter& painter, const PaintScene& scene, const ShowRing& ring) {
+  const auto item = itemOf(scene.content, ring.subject);
+  if (!item) return;
+  const double radius = ringRadius(scene, *item, 18) + look::scaled(26) * (1 - ring.progress);
+  QColor ink = look::tokens().select;
+  ink.setAlphaF(static_cast<float>(1 - ring.progress * ring.progress));
+  painter.setPen(QPen(ink, 3.5));
   painter.setBrush(Qt::NoBrush);
-  if (held.over) {
-    painter.drawEllipse(scene.layout.outlets[static_cast<std::size_t>(*held.over)], look::scaled(17), look::scaled(17));
-  }
-  if (!held.over && held.machine >= 0) {
-    const QPointF from = scene.layout.machines[static_cast<std::size_t>(held.machine)];
-    const CordCurve curve = cordCurve({from, {}, held.tip, 0, {1.0}, 0});
-    QPainterPath path;
-    path.addPolygon(curve.parts.front());
-    painter.setPen(QPen(tokens.room, 7, Qt::SolidLine, Qt::RoundCap));
-    painter.drawPath(path);
-    painter.setPen(QPen(tokens.line, 3.5, Qt::SolidLine, Qt::RoundCap));
-    painter.drawPath(path);
-  }
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(tokens.ink);
-  if (!held.over) painter.drawRoundedRect(QRectF(held.tip - QPointF(8, 5), QSizeF(16, 10)), 2, 2);
-  const QString words = held.refusal.isEmpty() ? held.contact : held.refusal;
-  if (words.isEmpty()) return;
-  const std::vector<LabelLine> lines{{words, look::Type::CaptionBold, LabelInk::Strong}};
-  QRectF box(held.tip + QPointF(14, 16), sizeOf(lines));
-  if (box.right() > scene.visible.right() - 8) box.moveRight(held.tip.x() - 14);
-  if (box.bottom() > scene.visible.bottom() - 8) box.moveBottom(held.tip.y() - 16);
-  painter.setPen(QPen(held.refusal.isEmpty() ? tokens.select : tokens.line, 1.5));
-  painter.setBrush(tokens.sheet);
-  painter.drawRoundedRect(box.adjusted(-7, -4, 7, 4), 4, 4);
-  paintLabel(painter, scene, {lines, box});
+  painter.drawEllipse(scene.layout.at(*item), radius, radius);
 }
 
 void paintProposal(QPainter& painter, const PaintScene& scene, const ProposedMove& move) {
@@ -137,6 +123,37 @@ void paintProposal(QPainter& painter, const PaintScene& scene, const ProposedMov
 }
 
 }  // namespace
+
+void paintLabel(QPainter& painter, const PaintScene& scene, const MapLabel& label) {
+  const bool hovered = label.owner && scene.state.hover == label.owner;
+  const bool halo = scene.words.labels.size() <= kMostHalos;
+  if (label.leader) {
+    painter.setPen(QPen(look::tokens().line, 1));
+    painter.drawLine(*label.leader);
+  }
+  double y = label.box.top();
+  for (const LabelLine& line : label.lines) {
+    const double x = label.leftOfAnchor ? label.box.right() - widthOf(line) : label.box.left();
+    const bool bolder = hovered && line.type == look::Type::Caption;
+    const look::Type type = bolder ? look::Type::CaptionBold : line.type;
+    painter.setPen(colourOf(line.ink, scene.content.fresh));
+    if (halo) {
+      scene.texts.drawWithHalo(painter, {x, y}, line.text, type, look::tokens().sheet);
+    } else {
+      scene.texts.draw(painter, {x, y}, line.text, type);
+    }
+    y += look::scaled(line.type == look::Type::Small ? 13 : 14.5);
+  }
+}
+
+void TextStamps::drawWithHalo(QPainter& painter, const QPointF& topLeft, const QString& text, look::Type type,
+                              const QColor& halo) {
+  const QPen ink = painter.pen();
+  painter.setPen(halo);
+  for (const QPointF& off : kRim) draw(painter, topLeft + off, text, type);
+  painter.setPen(ink);
+  draw(painter, topLeft, text, type);
+}
 
 void TextStamps::draw(QPainter& painter, const QPointF& topLeft, const QString& text, look::Type type) {
   const QString key = QChar(static_cast<char16_t>(u'a' + static_cast<int>(type))) + text;
@@ -194,7 +211,8 @@ void paintOver(QPainter& painter, const PaintScene& scene) {
         ringRadius(scene, *scene.state.focus, 18) + (scene.state.focus->kind == ItemKind::Machine ? 2 : 0);
     painter.drawEllipse(scene.layout.at(*scene.state.focus), radius, radius);
   }
-  if (scene.state.held) paintHeld(painter, scene, *scene.state.held);
+  if (scene.state.ring) paintRing(painter, scene, *scene.state.ring);
+  paintHeld(painter, scene);
 }
 
 }  // namespace cordreach::app

@@ -103,8 +103,8 @@ class SelectTool : public MapTool {
     if (!m_item) {
       m_doing = Doing::Boxing;
     } else if (m_item->kind == ItemKind::Plug) {
-      m_doing = Doing::Plugging;
-      canvas().plugs().pickUp(canvas().layout().plugs[static_cast<std::size_t>(m_item->index)].plug, m_to.at);
+      const HeldPlug plug = canvas().layout().plugs[static_cast<std::size_t>(m_item->index)].plug;
+      m_doing = canvas().plugs().pickUp(plug, m_to.at) ? Doing::Plugging : Doing::Nothing;
     } else {
       m_doing = Doing::Moving;
     }
@@ -151,8 +151,7 @@ class SelectTool : public MapTool {
     if (!item || item->kind != ItemKind::Machine) return false;
     for (const MapPlug& plug : canvas().layout().plugs) {
       if (plug.machine != item->index || !std::holds_alternative<MachinePlug>(plug.plug)) continue;
-      canvas().plugs().pickUp(plug.plug, plug.at);
-      canvas().state().showFocus = true;
+      if (canvas().plugs().pickUp(plug.plug, plug.at)) canvas().state().showFocus = true;
       return true;
     }
     return false;

@@ -66,6 +66,37 @@ TEST_F(Canvas, ZoomKeepsThePointUnderThePointer) {
   EXPECT_TRUE(canvas().rect().contains(at(SubjectKind::Outlet, "1-10")));
 }
 
+TEST_F(Canvas, ShowGoesToTheFloorAndPlaceAndRingsItOnce) {
+  const auto upstairs = [&] {
+    for (const site::Outlet& outlet : document.site().all<site::Outlet>()) {
+      if (outlet.place && outlet.place->floor != *canvas().floor())
+        return Subject{SubjectKind::Outlet, outlet.id.text()};
+    }
+    return Subject{};
+  }();
+  const double before = canvas().scale();
+  selection.show(upstairs);
+  ASSERT_TRUE(canvas().pointOf(upstairs));
+  EXPECT_TRUE(canvas().state().ring);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !canvas().state().ring; }, 4000));
+  EXPECT_GT(canvas().scale(), before);
+  const QPointF off = canvas().pointOf(upstairs).value() - QPointF(canvas().rect().center());
+  EXPECT_LT(std::hypot(off.x(), off.y()), 4);
+}
+
+TEST_F(Canvas, ShowOfACircuitGoesToItsPanel) {
+  selection.show({SubjectKind::Circuit, "1A-4"});
+  ASSERT_TRUE(canvas().state().focus);
+  EXPECT_EQ(canvas().state().focus->kind, ItemKind::Panel);
+}
+
+TEST_F(Canvas, ShowOfNothingOnAPlanChangesNothing) {
+  const auto floor = canvas().floor();
+  selection.show({SubjectKind::Outlet, "no-such"});
+  EXPECT_EQ(canvas().floor(), floor);
+  EXPECT_FALSE(canvas().state().ring);
+}
+
 TEST_F(Canvas, TheNearestOfTwoIsHit) {
   HitIndex index;
   index.build(

@@ -76,7 +76,7 @@ TEST(LabelPlacer, TriesOtherSidesThenGivesUpUnlessItMust) {
   const auto first = placer.place(wish);
   const auto second = placer.place(wish);
   ASSERT_TRUE(first && second);
-  EXPECT_FALSE(first->intersects(*second));
+  EXPECT_FALSE(first->box.intersects(second->box));
   placer.block(QRectF(0, 0, 300, 300));
   EXPECT_FALSE(placer.place(wish));
   LabelWish must = wish;
