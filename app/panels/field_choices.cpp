@@ -55,13 +55,13 @@ std::vector<FieldChoice> circuitChoices(const FieldContext& in) {
   return choices;
 }
 
-// Keys are the outlet's id and the contact's name, a line each. Circuits that are off limits are not offered.
-std::vector<FieldChoice> outletChoices(const FieldContext& in) {
+std::vector<FieldChoice> outletChoices(const FieldContext& in, OffLimits offLimits) {
   std::vector<FieldChoice> choices;
   for (const site::Outlet& outlet : in.site.all<site::Outlet>()) {
     for (const site::Contact& contact : outlet.contacts) {
       const site::Circuit* circuit = site::circuitOf(in.site, {outlet.id, contact.name});
-      if (circuit != nullptr && circuit->use == site::UseClass::Never) continue;
+      const bool isOffLimits = circuit != nullptr && circuit->use == site::UseClass::Never;
+      if (isOffLimits && offLimits == OffLimits::Hidden) continue;
       base::Arguments arguments{{"outlet", outletName(outlet)}};
       if (outlet.contacts.size() > 1) arguments.push_back({"contact", contactName(in.book, contact.name)});
       if (circuit != nullptr) arguments.push_back({"circuit", circuitName(in.site, *circuit)});

@@ -28,7 +28,10 @@ struct FieldContext {
 [[nodiscard]] FieldGroup hookupFields(const FieldContext& in, const site::HookupId& id);
 
 [[nodiscard]] std::vector<FieldChoice> circuitChoices(const FieldContext& in);
-[[nodiscard]] std::vector<FieldChoice> outletChoices(const FieldContext& in);
+enum class OffLimits { Hidden, Shown };
+// Keys are the outlet's id and the contact's name, a line each. A plan is not offered circuits that are off limits;
+// what stands in the building may be on them.
+[[nodiscard]] std::vector<FieldChoice> outletChoices(const FieldContext& in, OffLimits offLimits = OffLimits::Hidden);
 [[nodiscard]] std::vector<FieldChoice> padChoices(const FieldContext& in);
 [[nodiscard]] std::vector<FieldChoice> receptacleChoices();
 [[nodiscard]] std::vector<FieldChoice> cordTypeChoices();

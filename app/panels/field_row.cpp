@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/field_row.h"
 
-#include <QCheckBox>
-#include <QComboBox>
 #include <QEvent>
 #include <QGridLayout>
 #include <QKeyEvent>
@@ -12,11 +10,16 @@
 #include <QToolButton>
 
 #include "look/look.h"
+#include "panels/plain_controls.h"
 #include "shell/say.h"
 
 namespace cordreach::app {
 
 namespace {
+
+constexpr double kLabelPx = 104;
+constexpr double kUnknownPx = 28;
+constexpr double kStackedScale = 1.5;
 
 QLabel* smallLabel(QWidget* parent, const QColor& color) {
   auto* label = new QLabel(parent);
@@ -45,32 +48,45 @@ FieldRow::FieldRow(const Field& field, const text::Phrasebook& book, QWidget* pa
   editor()->setEnabled(static_cast<bool>(m_field.write));
   m_note = smallLabel(this, look::tokens().ink2);
   m_fault = smallLabel(this, look::severityColors(rules::Severity::Danger, look::tokens().dark).asText);
-  auto* grid = new QGridLayout(this);
-  grid->setContentsMargins(0, 0, 0, 0);
-  grid->setHorizontalSpacing(8);
-  grid->setVerticalSpacing(2);
-  grid->setColumnStretch(0, 2);
-  grid->setColumnStretch(1, 3);
-  grid->addWidget(m_label, 0, 0);
-  grid->addWidget(editor(), 0, 1);
-  if (m_unknown != nullptr) grid->addWidget(m_unknown, 0, 2);
-  grid->addWidget(m_note, 1, 1, 1, 2);
-  grid->addWidget(m_fault, 2, 0, 1, 3);
+  arrange(new QGridLayout(this));
   showValue();
+}
+
+// Large text has no room for two columns: the label then stands above.
+void FieldRow::arrange(QGridLayout* grid) {
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(6);
+  grid->setVerticalSpacing(2);
+  const bool isStacked = look::present().textScale >= kStackedScale;
+  const int editorRow = isStacked ? 1 : 0;
+  const int editorColumn = isStacked ? 0 : 1;
+  if (isStacked) {
+    grid->addWidget(m_label, 0, 0, 1, 3);
+  } else {
+    m_label->setFixedWidth(look::scaled(kLabelPx));
+    grid->addWidget(m_label, 0, 0);
+  }
+  const Qt::Alignment side = m_flag != nullptr ? Qt::AlignLeft : Qt::Alignment();
+  const int endColumn = m_unknown != nullptr ? 2 : 3;
+  grid->addWidget(editor(), editorRow, editorColumn, 1, endColumn - editorColumn, side);
+  grid->setColumnStretch(1, 1);
+  if (m_unknown != nullptr) {
+    m_unknown->setFixedWidth(look::scaled(kUnknownPx));
+    grid->addWidget(m_unknown, editorRow, 2);
+  }
+  grid->addWidget(m_note, 2, editorColumn, 1, 3 - editorColumn);
+  grid->addWidget(m_fault, 3, 0, 1, 3);
 }
 
 void FieldRow::makeEditor() {
   if (m_field.kind == FieldKind::Flag) {
-    m_flag = new QCheckBox(this);
-    connect(m_flag, &QCheckBox::clicked, this, &FieldRow::committed);
+    m_flag = new TickBox(this);
+    connect(m_flag, &TickBox::clicked, this, &FieldRow::committed);
     return;
   }
   if (m_field.kind == FieldKind::Choice) {
-    m_choice = new QComboBox(this);
-    m_choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_choice->setMinimumContentsLength(6);
-    m_choice->setFocusPolicy(Qt::StrongFocus);
-    connect(m_choice, &QComboBox::activated, this, &FieldRow::committed);
+    m_choice = new ChoiceBox(this);
+    connect(m_choice, &ChoiceBox::activated, this, &FieldRow::committed);
     return;
   }
   m_line = new QLineEdit(this);
@@ -98,6 +114,20 @@ void FieldRow::update(const Field& field) {
   if (!isBeingTyped) showValue();
 }
 
+// Lists of all outlets are long: filled again only when they are others.
+void FieldRow::fillChoices() {
+  std::vector<FieldChoice> wanted;
+  if (m_field.mixed) wanted.push_back({"\n", m_book.say("panel.several")});
+  if (m_field.mayBeUnknown) wanted.push_back({"", m_book.say("panel.dont_know")});
+  wanted.insert(wanted.end(), m_field.choices.begin(), m_field.choices.end());
+  if (wanted == m_filled && m_choice->count() == static_cast<int>(wanted.size())) return;
+  m_choice->clear();
+  for (const FieldChoice& choice : wanted) {
+    m_choice->addItem(QString::fromStdString(choice.text), QString::fromStdString(choice.key));
+  }
+  m_filled = std::move(wanted);
+}
+
 void FieldRow::showValue() {
   const QString text = QString::fromStdString(m_field.text);
   if (m_flag != nullptr) {
@@ -106,12 +136,7 @@ void FieldRow::showValue() {
   }
   if (m_choice != nullptr) {
     const QSignalBlocker blocker(m_choice);
-    m_choice->clear();
-    if (m_field.mixed) m_choice->addItem(say(m_book, "panel.several"), QStringLiteral("\n"));
-    if (m_field.mayBeUnknown) m_choice->addItem(say(m_book, "panel.dont_know"), QString());
-    for (const FieldChoice& choice : m_field.choices) {
-      m_choice->addItem(QString::fromStdString(choice.text), QString::fromStdString(choice.key));
-    }
+    fillChoices();
     int at = m_field.mixed ? 0 : m_choice->findData(text);
     if (at < 0) {
       m_choice->addItem(text, text);
@@ -176,11 +201,6 @@ void FieldRow::sayUnknown() {
 }
 
 bool FieldRow::eventFilter(QObject* watched, QEvent* event) {
-  // A wheel over a list that nobody opened would change the building while scrolling past.
-  if (event->type() == QEvent::Wheel && watched == m_choice) {
-    event->ignore();
-    return true;
-  }
   if (event->type() == QEvent::KeyPress && watched == m_line) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->key() == Qt::Key_Escape && (m_line->isModified() || !m_fault->isHidden())) {

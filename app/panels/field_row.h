@@ -8,13 +8,15 @@
 #include "panels/field.h"
 #include "text/phrasebook.h"
 
-class QCheckBox;
-class QComboBox;
 class QLabel;
 class QLineEdit;
 class QToolButton;
+class QGridLayout;
 
 namespace cordreach::app {
+
+class ChoiceBox;
+class TickBox;
 
 class FieldRow : public QWidget {
   Q_OBJECT
@@ -42,16 +44,19 @@ class FieldRow : public QWidget {
 
  private:
   void makeEditor();
+  void arrange(QGridLayout* grid);
   void showValue();
+  void fillChoices();
   void commitIfChanged();
   void sayUnknown();
 
   Field m_field;
+  std::vector<FieldChoice> m_filled;  // what the list holds
   const text::Phrasebook& m_book;
   QLabel* m_label = nullptr;
   QLineEdit* m_line = nullptr;
-  QComboBox* m_choice = nullptr;
-  QCheckBox* m_flag = nullptr;
+  ChoiceBox* m_choice = nullptr;
+  TickBox* m_flag = nullptr;
   QToolButton* m_unknown = nullptr;
   QLabel* m_note = nullptr;   // "guessed"
   QLabel* m_fault = nullptr;  // hidden while all is well

@@ -18,20 +18,21 @@ namespace {
 using text::Phrasebook;
 
 // As few decimals as say the number to one part in ten thousand, and no thousands mark, which could be misread.
-std::string numberOf(const Phrasebook& book, double value) {
+// Never three decimals: "3.609" could be read as a large number.
+std::string numberOf(const Phrasebook& book, double value, double tolerance = 1e-4) {
   text::Locale locale = book.locale();
   locale.thousandsMark.clear();
-  for (int decimals = 0; decimals < 4; ++decimals) {
+  for (const int decimals : {0, 1, 2}) {
     const double power = std::pow(10.0, decimals);
-    if (std::abs(std::round(value * power) / power - value) <= 1e-4 * std::abs(value) + 1e-9) {
+    if (std::abs(std::round(value * power) / power - value) <= tolerance * std::abs(value) + 1e-9) {
       return text::numberText(locale, value, decimals);
     }
   }
   return text::numberText(locale, value, 4);
 }
 
-std::string with(const Phrasebook& book, std::string_view phrase, double value) {
-  return book.say(phrase, {{"n", numberOf(book, value)}});
+std::string with(const Phrasebook& book, std::string_view phrase, double value, double tolerance = 1e-4) {
+  return book.say(phrase, {{"n", numberOf(book, value, tolerance)}});
 }
 
 bool isUs(const Phrasebook& book) { return book.locale().units == text::UnitSystem::Us; }
@@ -120,12 +121,14 @@ base::Result<double> scaledNumber(std::string_view text, std::initializer_list<B
   return base::Error{"units.unknown_unit", whole, {{"unit", unit}}};
 }
 
+constexpr double kLengthTolerance = 2e-3;  // no tape is read closer
 constexpr double kDayS = 24.0 * 3600.0;
 
 }  // namespace
 
 std::string exactText(const Phrasebook& book, units::Length value) {
-  return isUs(book) ? with(book, "unit.feet", value.in(units::foot)) : with(book, "unit.metres", value.si());
+  return isUs(book) ? with(book, "unit.feet", value.in(units::foot), kLengthTolerance)
+                    : with(book, "unit.metres", value.si(), kLengthTolerance);
 }
 std::string exactText(const Phrasebook& book, units::Current value) { return with(book, "unit.amperes", value.si()); }
 std::string exactText(const Phrasebook& book, units::Voltage value) { return with(book, "unit.volts", value.si()); }

@@ -63,6 +63,7 @@ template <class T>
                                                      const site::Known<T>& before) {
   const std::string typed = tidied(text);
   if (typed.empty()) return site::Known<T>{};
+  if (typed == tidied(knownText(book, before))) return before;  // what is shown is often rounded
   auto band = splitBand(typed);
   if (!band.ok()) return band.error();
   auto value = readText<T>(book, band.value().value);

@@ -15,9 +15,15 @@ using LoadMaker = FieldMaker<site::FixedLoad>;
 Field placeField(const LoadMaker& maker, const FieldContext& in) {
   const site::FixedLoad& load = maker.thing();
   Field field = maker.start("load_socket", FieldKind::Choice);
-  if (load.outlet) field.text = load.outlet->text() + "\n" + load.contact;
   field.choices.push_back({"", in.book.say("field.load_socket.wired")});
-  for (FieldChoice& choice : outletChoices(in)) field.choices.push_back(std::move(choice));
+  if (load.outlet) {
+    field.text = load.outlet->text() + "\n" + load.contact;
+    const site::Outlet* outlet = in.site.find<site::Outlet>(*load.outlet);
+    if (load.contact.empty() && outlet != nullptr) {
+      field.choices.push_back({field.text, in.book.say("field.load_socket.box", {{"outlet", outletName(*outlet)}})});
+    }
+  }
+  for (FieldChoice& choice : outletChoices(in, OffLimits::Shown)) field.choices.push_back(std::move(choice));
   field.write = [inner = maker.writing([](site::FixedLoad& changed, std::string_view typed) -> MaybeError {
     const auto at = typed.find('\n');
     changed.outlet.reset();

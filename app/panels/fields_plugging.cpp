@@ -8,6 +8,7 @@
 #include "panels/field_maker.h"
 #include "panels/names.h"
 #include "planning/plug.h"
+#include "site/queries.h"
 
 namespace cordreach::app {
 
@@ -22,6 +23,11 @@ std::optional<site::OutletSocket> socketFrom(std::string_view key) {
   const auto at = key.find('\n');
   if (at == std::string_view::npos || at == 0) return std::nullopt;
   return site::OutletSocket{site::OutletId(std::string(key.substr(0, at))), std::string(key.substr(at + 1))};
+}
+
+bool isOffered(const site::Site& site, std::string_view key) {
+  const site::Circuit* circuit = site::circuitOf(site, *socketFrom(key));
+  return circuit == nullptr || circuit->use != site::UseClass::Never;
 }
 
 // With an extension between that serves this machine alone, its plug moves and the machine stays on it.
@@ -53,7 +59,10 @@ struct HookupForm {
 Field outletField(const HookupForm& form) {
   Field field = form.start("plugged_into", FieldKind::Choice, socketKey(form.plugging));
   field.choices.push_back({"", form.in.book.say("field.plugged_into.nothing")});
-  for (FieldChoice& choice : outletChoices(form.in)) field.choices.push_back(std::move(choice));
+  // Where it is plugged in stands there even if nobody would offer it.
+  for (FieldChoice& choice : outletChoices(form.in, OffLimits::Shown)) {
+    if (choice.key == field.text || isOffered(form.in.site, choice.key)) field.choices.push_back(std::move(choice));
+  }
   field.write = [id = form.hookup.id](const site::Site& site, std::string_view typed) -> EditOrError {
     if (typed.empty()) return unplug(site, id);
     const auto socket = socketFrom(typed);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panels/finding_row.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
 #include <QVBoxLayout>
@@ -9,6 +8,7 @@
 #include "look/look.h"
 #include "look/severity_mark.h"
 #include "panels/finding_edits.h"
+#include "panels/flow_row.h"
 #include "panels/link_button.h"
 #include "shell/say.h"
 #include "text/finding_text.h"
@@ -63,8 +63,7 @@ void FindingRow::addWords(const FindingOnScreen& shown, const text::Phrasebook& 
 
 void FindingRow::addLinks(const FindingOnScreen& shown, const text::Phrasebook& book) {
   const rules::Finding& finding = shown.verdict.findings[shown.index];
-  auto* links = new QHBoxLayout;
-  links->setSpacing(8);
+  auto* links = new FlowRow(look::scaled(8));
   const QString about = accessibleName();
   const auto make = [&](const char* name, const QString& text, void (FindingRow::*signal)()) {
     auto* link = new LinkButton(text, this);
@@ -83,7 +82,6 @@ void FindingRow::addLinks(const FindingOnScreen& shown, const text::Phrasebook& 
   if (finding.accepted) {
     links->addWidget(make("take_back", say(book, "panel.take_back"), &FindingRow::takeBackAsked));
   }
-  links->addStretch();
   auto* vertical = static_cast<QVBoxLayout*>(layout());
   const auto& remedies = shown.verdict.remedies;
   const bool isMendable = shown.index < remedies.size() && !remedies[shown.index].empty() && !finding.accepted;

@@ -174,7 +174,9 @@ void FindingsPanel::showNumbers(std::size_t finding) {
 }
 
 void FindingsPanel::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange) rebuild();
+  const bool isOtherLook = event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange ||
+                           event->type() == QEvent::PaletteChange;
+  if (isOtherLook) rebuild();
   QWidget::changeEvent(event);
 }
 

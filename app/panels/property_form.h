@@ -22,6 +22,8 @@ class PropertyForm : public QWidget {
 
   // `about` names what they are of: another one lets go of what was typed and not taken.
   void show(const QString& about, FieldGroups groups);
+  // Builds all anew the next time: language, text size or colours are others.
+  void forget() { m_about = QChar(0); }
   [[nodiscard]] FieldRow* row(const std::string& key) const;
 
  private:

@@ -149,7 +149,10 @@ void SelectionPanel::copyChosen() {
 }
 
 void SelectionPanel::changeEvent(QEvent* event) {
-  if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange) {
+  const bool isOtherLook = event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange ||
+                           event->type() == QEvent::PaletteChange;
+  if (isOtherLook) {
+    m_form->forget();
     nameControls();
     rebuild();
   }
