@@ -66,26 +66,26 @@ struct CordAnswer {
 struct HookupAnswer {
   site::HookupId id;
   site::MachineId machine;
-  std::string inlet;
-  std::optional<site::OutletId> outlet;  // where its chain of cords ends; none: it hangs in the air
-  std::string contact;
-  std::optional<site::CircuitId> circuit;  // none: unknown, judged alone on 15 A and on 20 A, the stricter shown
-  std::optional<units::Duration> moment;
-  units::Duration run;  // how long it is on
-  Band<units::Current> current;
-  Band<units::Voltage> voltage;          // at the machine's terminals
-  Band<units::Voltage> drop;             // below the open-circuit source
-  units::Voltage nominal;                // of the system, between the poles it is on
-  units::Voltage branchDrop;             // panel to outlet
-  units::Voltage outletDrop;             // source to outlet
-  units::Voltage dropWithoutOthers;      // source to outlet, were it alone: what its own current costs
-  std::optional<Band<double>> speedRpm;  // of the machine, when its plate says one
-  bool stalledCold = false;              // has no running point from the start
-  bool stalledWarm = false;              // runs at first, not once its cords are warm
-  bool stalledAdverse = false;           // has none, cold or warm, with all that is uncertain at its worse end
-  units::Current socketPlateSum;         // of everything fed through the outlet's contact
-  BreakerAnswer breaker;                 // of its circuit, or of the supposed one
-  std::vector<CordAnswer> cords;         // from the outlet on; the machine's own is the last
+  std::string inlet{};
+  std::optional<site::OutletId> outlet{};  // where its chain of cords ends; none: it hangs in the air
+  std::string contact{};
+  std::optional<site::CircuitId> circuit{};  // none: unknown, judged alone on 15 A and on 20 A, the stricter shown
+  std::optional<units::Duration> moment{};
+  units::Duration run{};  // how long it is on
+  Band<units::Current> current{};
+  Band<units::Voltage> voltage{};          // at the machine's terminals
+  Band<units::Voltage> drop{};             // below the open-circuit source
+  units::Voltage nominal{};                // of the system, between the poles it is on
+  units::Voltage branchDrop{};             // panel to outlet
+  units::Voltage outletDrop{};             // source to outlet
+  units::Voltage dropWithoutOthers{};      // source to outlet, were it alone: what its own current costs
+  std::optional<Band<double>> speedRpm{};  // of the machine, when its plate says one
+  bool stalledCold = false;                // has no running point from the start
+  bool stalledWarm = false;                // runs at first, not once its cords are warm
+  bool stalledAdverse = false;             // has none, cold or warm, with all that is uncertain at its worse end
+  units::Current socketPlateSum{};         // of everything fed through the outlet's contact
+  BreakerAnswer breaker{};                 // of its circuit, or of the supposed one
+  std::vector<CordAnswer> cords{};         // from the outlet on; the machine's own is the last
 };
 
 struct OutletAnswer {

@@ -189,11 +189,7 @@ class HookupDay {
 }  // namespace
 
 HookupAnswer blankAnswerOf(const site::Hookup& hookup) {
-  HookupAnswer answer{
-      hookup.id, hookup.machine, hookup.inlet, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {},
-      {}};
-  answer.run = runOf(hookup);
-  return answer;
+  return {.id = hookup.id, .machine = hookup.machine, .inlet = hookup.inlet, .run = runOf(hookup)};
 }
 
 std::optional<HookupAnswer> hookupAnswerOf(const site::Site& site, const PanelStates& states,
