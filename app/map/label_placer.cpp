@@ -78,7 +78,10 @@ void LabelPlacer::consider(Choice& best, const PlacedLabel& label, double detour
 void LabelPlacer::tryRing(Choice& best, const LabelWish& wish, double gap, bool isShort) const {
   const auto ring = ringOf(wish.anchor, isShort ? wish.shorter : wish.size, gap);
   const bool isAway = gap > wish.gap;
-  for (std::size_t i = 0; i < ring.size(); ++i) consider(best, {ring[i], isShort, isAway}, static_cast<double>(i) * 3);
+  const double detour = isAway ? wish.awayCost : 0;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    consider(best, {ring[i], isShort, isAway}, detour + static_cast<double>(i) * 3);
+  }
 }
 
 // Round the thing in ever wider circles, until somewhere is free.
@@ -103,7 +106,8 @@ std::optional<PlacedLabel> LabelPlacer::place(const LabelWish& wish) {
   } else {
     const bool hasShort = !wish.shorter.isEmpty();
     tryRing(best, wish, wish.gap, false);
-    if (!best.isFree && wish.secondRing > 0) tryRing(best, wish, wish.secondRing, false);
+    const bool isPoor = !best.isFree || best.cost > wish.awayCost;
+    if (isPoor && wish.secondRing > 0) tryRing(best, wish, wish.secondRing, false);
     if (!best.isFree && hasShort) tryRing(best, wish, wish.gap, true);
     if (!best.isFree && hasShort && wish.secondRing > 0) tryRing(best, wish, wish.secondRing, true);
     if (!best.isFree && wish.insist == Insist::Yes) searchFarther(best, wish);

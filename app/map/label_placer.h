@@ -21,6 +21,7 @@ struct LabelWish {
   Insist insist = Insist::No;
   bool centred = false;   // on the anchor or not at all
   QSizeF shorter{};       // of the label with fewer words; empty: it has none
+  double awayCost = 150;  // as bad as that many px² of walls and cords behind the words
   double secondRing = 0;  // gap of the second ring of positions; 0: none
 };
 

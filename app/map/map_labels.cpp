@@ -178,6 +178,7 @@ class Writer {
     const bool isFew = kind == ItemKind::Outlet && m_wish.layout.outlets.size() < kManyOutlets;
     LabelWish wish{at, {}, gap, keep || chosen || isFew ? Insist::Yes : Insist::No};
     if (kind != ItemKind::Outlet) wish.secondRing = gap + look::scaled(kSecondRing);
+    if (kind == ItemKind::Outlet) wish.awayCost = 4000;  // a number says nothing away from its outlet
     if (kind == ItemKind::Outlet && wish.insist == Insist::Yes) wish.secondRing = gap + look::scaled(kSecondRing / 2);
     ask(linesOf(m_wish.content, item), shortLinesOf(m_wish.content, item), wish, chosen ? kRankChosen : rank, item);
   }
