@@ -38,6 +38,7 @@ const std::array<std::pair<ToolKind, const char*>, 6> kTools{{{ToolKind::Outlet,
                                                               {ToolKind::Run, "map.tool.run"}}};
 
 constexpr int kFloorDwellMs = 500;
+constexpr int kTightBelow = 800;
 constexpr int kHintMargin = 8;
 constexpr int kToldMs = 8000;  // a refusal can be read that long
 
@@ -51,16 +52,17 @@ QTabBar* flatTabs(QWidget* parent) {
 }
 
 // An index at the edge of the sheet: what is shown is underlined in ink.
-QString tabStyle() {
+QString tabStyle(bool tight) {
   const look::Tokens& tokens = look::tokens();
   return QStringLiteral(
              "QTabBar{background:transparent}"
              "QTabBar::tab{background:transparent;border:none;border-bottom:2.5px solid transparent;color:%1;"
-             "padding:5px 2px 4px 2px;margin-right:16px}"
+             "padding:5px 2px 4px 2px;margin-right:%4px}"
              "QTabBar::tab:selected{color:%2;border-bottom-color:%2}"
              "QTabBar::tab:hover{color:%2}"
              "QTabBar::tab:focus{border-bottom-color:%3}")
-      .arg(tokens.ink2.name(), tokens.ink.name(), tokens.select.name());
+      .arg(tokens.ink2.name(), tokens.ink.name(), tokens.select.name())
+      .arg(tight ? 6 : 16);
 }
 
 }  // namespace
@@ -164,8 +166,7 @@ void MapView::retranslate() {
   m_moments->setAccessibleName(say(book, "map.moments"));
   m_canvas->setAccessibleName(say(book, "map.plan"));
   m_hint->setFont(look::font(look::Type::Caption));
-  m_floors->setStyleSheet(tabStyle());
-  m_overlays->setStyleSheet(tabStyle());
+  styleTabs();
 }
 
 void MapView::connectAll() {
@@ -250,6 +251,19 @@ void MapView::placeHint() {
   const int width = std::min(wide, needed);
   const int height = m_hint->heightForWidth(width);
   m_hint->setGeometry(kHintMargin, m_canvas->height() - height - kHintMargin / 2, width, height);
+}
+
+// In a narrow window the two rows of tabs stand closer, so that no floor hides behind arrows.
+void MapView::styleTabs() {
+  m_tight = width() < look::scaled(kTightBelow);
+  layout()->itemAt(0)->layout()->setSpacing(m_tight ? 6 : 14);
+  m_floors->setStyleSheet(tabStyle(m_tight));
+  m_overlays->setStyleSheet(tabStyle(m_tight));
+}
+
+void MapView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (m_tight != (width() < look::scaled(kTightBelow))) styleTabs();
 }
 
 bool MapView::eventFilter(QObject* watched, QEvent* event) {

@@ -38,6 +38,7 @@ class MapView : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
@@ -56,6 +57,7 @@ class MapView : public QWidget {
   void heldOver(const QPoint& global);
   void showHint(const QString& sentence);
   void placeHint();
+  void styleTabs();
 
   Session& m_session;
   MapMoment m_moment;
@@ -69,6 +71,7 @@ class MapView : public QWidget {
   QLabel* m_hint;
   QTimer* m_floorDwell;  // a held plug rests over a floor's name
   int m_floorUnder = -1;
+  bool m_tight = false;
   std::vector<site::FloorId> m_floorIds;
   std::vector<units::Duration> m_times;
 };
