@@ -88,8 +88,11 @@ void addPanels(MapContent& content, const ContentWish& wish) {
             QStringLiteral(", ") + QString::fromStdString(wish.book.say(
                                        "map.rating", {{"rating_a", answer->breaker.rating->in(units::ampere)}}));
       }
+    }
+    for (const site::Circuit& circuit : wish.site.all<site::Circuit>()) {
+      if (circuit.panel != panel.id) continue;
       item.severity =
-          std::max(item.severity, severityOf(wish.verdict, {rules::SubjectKind::Circuit, answer->id.text()}));
+          std::max(item.severity, severityOf(wish.verdict, {rules::SubjectKind::Circuit, circuit.id.text()}));
     }
     content.panels.push_back(std::move(item));
   }

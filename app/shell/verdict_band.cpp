@@ -48,7 +48,7 @@ VerdictBand::VerdictBand(Session& session, QWidget* parent)
 
 void VerdictBand::showVerdict(const std::shared_ptr<const Verdict>& verdict) {
   m_shown = verdict;
-  m_words = wordsOf(*verdict, m_session.selection.single(), m_session.book);
+  m_words = wordsOf(*verdict, triedMachine(m_session.document.site(), *verdict->site), m_session.book);
   setAccessibleDescription(m_words.spoken());
   m_announceSoon.start();
   freshen();
@@ -167,7 +167,7 @@ void VerdictBand::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange) {
     setAccessibleName(say(m_session.book, "window.verdict"));
-    if (m_shown) m_words = wordsOf(*m_shown, m_session.selection.single(), m_session.book);
+    if (m_shown) m_words = wordsOf(*m_shown, triedMachine(m_session.document.site(), *m_shown->site), m_session.book);
     freshen();
   }
   if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) freshen();

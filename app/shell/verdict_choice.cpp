@@ -2,6 +2,7 @@
 #include "shell/verdict_choice.h"
 
 #include <algorithm>
+#include <variant>
 
 #include "panels/names.h"
 #include "shell/say.h"
@@ -34,6 +35,23 @@ QString concernsOf(const rules::Finding& finding, const site::Site& site, const 
   return names.join(QStringLiteral(", "));
 }
 
+template <class Thing>
+const Thing* firstChanged(const site::Site& planned, const site::Site& supposed) {
+  for (const Thing& thing : supposed.all<Thing>()) {
+    const Thing* before = planned.find<Thing>(thing.id);
+    if (before == nullptr || *before != thing) return &thing;
+  }
+  return nullptr;
+}
+
+const site::Hookup* pluggedInto(const site::Site& site, const site::CordId& cord) {
+  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
+    const auto* socket = std::get_if<site::CordSocket>(&hookup.socket);
+    if (socket != nullptr && socket->cord == cord) return &hookup;
+  }
+  return nullptr;
+}
+
 VerdictWords soundWords(const text::Phrasebook& book) {
   VerdictWords words;
   words.signal = QString::fromStdString(text::signalWord(book, rules::Severity::Ok));
@@ -51,6 +69,14 @@ std::optional<std::size_t> headingFinding(const Verdict& verdict, const std::opt
     if (!verdict.supposed || !tried || concerns(finding, *tried, *verdict.site)) return i;
   }
   return std::nullopt;
+}
+
+std::optional<rules::Subject> triedMachine(const site::Site& planned, const site::Site& supposed) {
+  const site::Hookup* hookup = firstChanged<site::Hookup>(planned, supposed);
+  const site::ExtensionUse* use = firstChanged<site::ExtensionUse>(planned, supposed);
+  if (hookup == nullptr && use != nullptr) hookup = pluggedInto(supposed, use->cord);
+  if (hookup == nullptr) return std::nullopt;
+  return rules::Subject{rules::SubjectKind::Machine, hookup->machine.text()};
 }
 
 VerdictWords wordsOf(const Verdict& verdict, const std::optional<rules::Subject>& tried, const text::Phrasebook& book) {

@@ -17,6 +17,9 @@ namespace cordreach::app {
 [[nodiscard]] std::optional<std::size_t> headingFinding(const Verdict& verdict,
                                                         const std::optional<rules::Subject>& tried);
 
+// Whose plug is being tried: the machine whose way to its outlet differs between the two sites.
+[[nodiscard]] std::optional<rules::Subject> triedMachine(const site::Site& planned, const site::Site& supposed);
+
 struct VerdictWords {
   rules::Severity severity = rules::Severity::Ok;
   QString signal;

@@ -47,6 +47,20 @@ TEST_F(WindowTest, CtrlReturnMakesTheOneChangeAndUndoTakesItBack) {
   EXPECT_EQ(document().site(), after);
 }
 
+TEST_F(WindowTest, SpeaksOfTheMachineWhosePlugIsBeingTried) {
+  ASSERT_TRUE(settles());
+  ASSERT_EQ(words().severity, rules::Severity::Danger);
+  const site::Hookup before = document().site().at<site::Hookup>(site::HookupId("H05"));
+  site::Hookup after = before;
+  after.socket = site::OutletSocket{site::OutletId("1-31"), "upper"};
+  document().suppose({"hookup.move", {site::Change<site::Hookup>{before, after}}});
+  ASSERT_TRUE(settles());
+  EXPECT_LE(words().severity, rules::Severity::Notice);
+  document().dropSupposition();
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(words().severity, rules::Severity::Danger);
+}
+
 TEST_F(WindowTest, PressingTheButtonAgainAndAgainMendsWhatCanBeMended) {
   ASSERT_TRUE(settles());
   int presses = 0;
