@@ -38,7 +38,7 @@ const std::array<std::pair<ToolKind, const char*>, 6> kTools{{{ToolKind::Outlet,
                                                               {ToolKind::Run, "map.tool.run"}}};
 
 constexpr int kFloorDwellMs = 500;
-constexpr int kTightBelow = 800;
+constexpr int kRowGap = 14;
 constexpr int kHintMargin = 8;
 constexpr int kToldMs = 8000;  // a refusal can be read that long
 
@@ -52,17 +52,16 @@ QTabBar* flatTabs(QWidget* parent) {
 }
 
 // An index at the edge of the sheet: what is shown is underlined in ink.
-QString tabStyle(bool tight) {
+QString tabStyle() {
   const look::Tokens& tokens = look::tokens();
   return QStringLiteral(
              "QTabBar{background:transparent}"
              "QTabBar::tab{background:transparent;border:none;border-bottom:2.5px solid transparent;color:%1;"
-             "padding:5px 2px 4px 2px;margin-right:%4px}"
+             "padding:5px 2px 4px 2px;margin-right:16px}"
              "QTabBar::tab:selected{color:%2;border-bottom-color:%2}"
              "QTabBar::tab:hover{color:%2}"
              "QTabBar::tab:focus{border-bottom-color:%3}")
-      .arg(tokens.ink2.name(), tokens.ink.name(), tokens.select.name())
-      .arg(tight ? 6 : 16);
+      .arg(tokens.ink2.name(), tokens.ink.name(), tokens.select.name());
 }
 
 }  // namespace
@@ -77,6 +76,7 @@ MapView::MapView(Session& session, QWidget* parent)
       m_moments(new QComboBox(this)),
       m_add(new QToolButton(this)),
       m_addMenu(new QMenu(m_add)),
+      m_row(new QBoxLayout(QBoxLayout::LeftToRight)),
       m_hint(new QLabel(m_canvas)),
       m_floorDwell(new QTimer(this)) {
   installMapAccessibility();
@@ -104,19 +104,32 @@ MapView::MapView(Session& session, QWidget* parent)
 }
 
 void MapView::buildRow() {
-  auto* row = new QHBoxLayout;
-  row->setSpacing(14);
-  row->addWidget(m_floors);
-  row->addWidget(m_add);
-  row->addStretch(1);
-  row->addWidget(m_moments);
-  row->addWidget(m_overlays);
-  static_cast<QVBoxLayout*>(layout())->addLayout(row);
+  auto* floors = new QHBoxLayout;
+  floors->setSpacing(kRowGap);
+  floors->addWidget(m_floors);
+  floors->addWidget(m_add);
+  floors->addStretch(1);
+  auto* overlays = new QHBoxLayout;
+  overlays->setSpacing(kRowGap);
+  overlays->addWidget(m_moments);
+  overlays->addWidget(m_overlays);
+  m_row->addLayout(floors, 1);
+  m_row->addLayout(overlays);
+  static_cast<QVBoxLayout*>(layout())->addLayout(m_row);
   for (const char* code : kOverlayWords) m_overlays->addTab(say(m_session.book, code));
   setTabOrder(m_floors, m_add);
   setTabOrder(m_add, m_moments);
   setTabOrder(m_moments, m_overlays);
   setTabOrder(m_overlays, m_canvas);
+}
+
+// One row where everything fits, else the overlays under the floors: tabs never hide behind scroll arrows.
+void MapView::fitRow() {
+  int needed = 0;
+  for (const QWidget* part : std::initializer_list<const QWidget*>{m_floors, m_add, m_moments, m_overlays}) {
+    needed += part->sizeHint().width() + kRowGap;
+  }
+  m_row->setDirection(needed <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
 }
 
 void MapView::buildTools() {
@@ -253,17 +266,15 @@ void MapView::placeHint() {
   m_hint->setGeometry(kHintMargin, m_canvas->height() - height - kHintMargin / 2, width, height);
 }
 
-// In a narrow window the two rows of tabs stand closer, so that no floor hides behind arrows.
 void MapView::styleTabs() {
-  m_tight = width() < look::scaled(kTightBelow);
-  layout()->itemAt(0)->layout()->setSpacing(m_tight ? 6 : 14);
-  m_floors->setStyleSheet(tabStyle(m_tight));
-  m_overlays->setStyleSheet(tabStyle(m_tight));
+  m_floors->setStyleSheet(tabStyle());
+  m_overlays->setStyleSheet(tabStyle());
+  fitRow();
 }
 
 void MapView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  if (m_tight != (width() < look::scaled(kTightBelow))) styleTabs();
+  fitRow();
 }
 
 bool MapView::eventFilter(QObject* watched, QEvent* event) {
@@ -289,6 +300,7 @@ void MapView::fillFloors() {
   m_canvas->setFloor(m_floorIds.empty() ? std::optional<site::FloorId>()
                                         : m_floorIds[static_cast<std::size_t>(chosen)]);
   loadPicture();
+  fitRow();
 }
 
 void MapView::fillMoments() {

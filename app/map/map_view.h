@@ -10,6 +10,7 @@
 #include "map/map_moment.h"
 
 class QActionGroup;
+class QBoxLayout;
 class QComboBox;
 class QLabel;
 class QMenu;
@@ -58,6 +59,7 @@ class MapView : public QWidget {
   void showHint(const QString& sentence);
   void placeHint();
   void styleTabs();
+  void fitRow();
 
   Session& m_session;
   MapMoment m_moment;
@@ -68,10 +70,10 @@ class MapView : public QWidget {
   QComboBox* m_moments;
   QToolButton* m_add;
   QMenu* m_addMenu;
+  QBoxLayout* m_row;
   QLabel* m_hint;
   QTimer* m_floorDwell;  // a held plug rests over a floor's name
   int m_floorUnder = -1;
-  bool m_tight = false;
   std::vector<site::FloorId> m_floorIds;
   std::vector<units::Duration> m_times;
 };

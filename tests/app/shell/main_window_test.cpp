@@ -4,6 +4,7 @@
 #include <QAccessible>
 #include <QCloseEvent>
 #include <QLabel>
+#include <QTabBar>
 
 #include "app/shell/support.h"
 #include "app/support/demo.h"
@@ -202,6 +203,14 @@ TEST_F(WindowTest, KeepsTheColumnAtItsWidths) {
   EXPECT_EQ(window->map()->column()->width(), 248);
   window->resize(900, 700);
   EXPECT_TRUE(window->map()->column()->isHidden());
+}
+
+TEST_F(WindowTest, HidesNoTabInANarrowWindow) {
+  window->resize(1024, 700);
+  for (const QTabBar* bar : window->findChildren<QTabBar*>()) {
+    const auto showsAll = [bar] { return bar->tabRect(bar->count() - 1).right() <= bar->width(); };
+    EXPECT_TRUE(QTest::qWaitFor(showsAll, 2000)) << bar->accessibleName().toStdString();
+  }
 }
 
 TEST_F(WindowTest, F6GoesRoundThePartsOfTheWindow) {
