@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QDir>
 #include <QEvent>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -318,13 +319,20 @@ void MapView::fillMoments() {
 }
 
 // Beside the site file, under its content hash.
+// A picture that is gone or broken leaves the plan without it, and is said.
 void MapView::loadPicture() {
   QPixmap picture;
   const auto& floorId = m_canvas->floor();
   const site::Floor* floor = floorId ? m_session.document.site().find<site::Floor>(*floorId) : nullptr;
   if (floor != nullptr && floor->picture && !m_session.document.path().isEmpty()) {
-    const QString name = QString::fromStdString(floor->picture->hash + "." + floor->picture->suffix);
-    picture.load(QFileInfo(m_session.document.path()).absolutePath() + u'/' + name);
+    const std::string name = floor->picture->hash + "." + floor->picture->suffix;
+    // Only the name: a file that asks for a picture elsewhere gets none.
+    const QDir beside = QFileInfo(m_session.document.path()).absoluteDir();
+    const QFileInfo file(beside, QFileInfo(QString::fromStdString(name)).fileName());
+    if (!file.exists() || !picture.load(file.filePath())) {
+      const char* code = file.exists() ? "map.picture.broken" : "map.picture.missing";
+      emit told(say(m_session.book, code, {{"picture", name}, {"floor", floor->name}}));
+    }
   }
   m_canvas->setPicture(picture);
 }

@@ -9,6 +9,7 @@
 #include "app/shell/support.h"
 #include "app/support/demo.h"
 #include "look/look.h"
+#include "map/map_view.h"
 #include "shell/map_place.h"
 #include "shell/remedy_button.h"
 
@@ -203,6 +204,28 @@ TEST_F(WindowTest, KeepsTheColumnAtItsWidths) {
   EXPECT_EQ(window->map()->column()->width(), 248);
   window->resize(900, 700);
   EXPECT_TRUE(window->map()->column()->isHidden());
+}
+
+TEST_F(WindowTest, SaysWhichPlanPictureIsGoneOrBroken) {
+  ASSERT_TRUE(settles());
+  const site::Floor before = document().site().at<site::Floor>(site::FloorId("F1"));
+  site::Floor after = before;
+  after.picture = site::Picture{"0123abcd", "png", 0.05, {}, 0.0};
+  ASSERT_TRUE(document().apply({"floor.change", {site::Change<site::Floor>{before, after}}}).ok());
+  auto* map = window->findChild<MapView*>();
+  QString said;
+  QObject::connect(map, &MapView::told, map, [&](const QString& sentence) { said = sentence; });
+  document().markSaved(folder.path() + "/building.json");
+  map->showFloor(site::FloorId("F2"));
+  map->showFloor(site::FloorId("F1"));
+  EXPECT_TRUE(said.contains("0123abcd.png") && said.contains("not beside")) << said.toStdString();
+  QFile broken(folder.path() + "/0123abcd.png");
+  ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
+  broken.write("no picture");
+  broken.close();
+  map->showFloor(site::FloorId("F2"));
+  map->showFloor(site::FloorId("F1"));
+  EXPECT_TRUE(said.contains("can't be read")) << said.toStdString();
 }
 
 TEST_F(WindowTest, HidesNoTabInANarrowWindow) {
