@@ -14,8 +14,7 @@ CircuitAlone solveCircuit(const Circuit& circuit, std::span<const Phasor> busV, 
   detail::flattenCircuit(circuit, busV, flat);
   detail::Newton newton(flat, options, memory.buffers());
   const EndReason end = newton.run();
-  return {detail::circuitResult(flat, flat.circuits.front(), circuit, newton),
-          detail::summarise(flat, std::span(&circuit, 1), newton, end)};
+  return {detail::circuitResults(flat, newton).front(), detail::summarise(flat, std::span(&circuit, 1), newton, end)};
 }
 
 PanelAlone solvePanel(const Network& network, std::size_t panel, std::span<const Phasor> feedingV,
@@ -32,8 +31,8 @@ PanelAlone solvePanel(const Network& network, std::size_t panel, std::span<const
   }
   for (const detail::FlatCircuit& place : flat.circuits) {
     result.circuitIndices.push_back(place.original);
-    result.circuits.push_back(detail::circuitResult(flat, place, network.circuits[place.original], newton));
   }
+  result.circuits = detail::circuitResults(flat, newton);
   result.summary = detail::summarise(flat, network.circuits, newton, end);
   return result;
 }

@@ -16,10 +16,7 @@ Solution solve(const Network& network, const SolveOptions& options) {
   Solution solution;
   solution.panelV.reserve(flat.panels.size());
   for (const detail::FlatPanel& panel : flat.panels) solution.panelV.push_back(detail::panelResult(panel, newton));
-  solution.circuits.reserve(flat.circuits.size());
-  for (const detail::FlatCircuit& place : flat.circuits) {
-    solution.circuits.push_back(detail::circuitResult(flat, place, network.circuits[place.original], newton));
-  }
+  solution.circuits = detail::circuitResults(flat, newton);
   solution.summary = detail::summarise(flat, network.circuits, newton, end);
   return solution;
 }

@@ -11,6 +11,8 @@
 
 #include "base/progress.h"
 #include "network/network.h"
+#include "network/per_pole.h"
+#include "network/slice.h"
 
 namespace cordreach::network {
 
@@ -31,14 +33,14 @@ struct LoadSolution {
 };
 
 struct BranchCurrents {
-  std::vector<double> poleRmsA;  // total rms of each pole, distortion included
-  double neutralRmsA = 0;        // total rms; third harmonics of poles added as phasors at three times the angle
+  PerPole<double> poleRmsA;  // total rms of each pole, distortion included
+  double neutralRmsA = 0;    // total rms; third harmonics of poles added as phasors at three times the angle
 };
 
 struct CircuitSolution {
-  std::vector<std::vector<Phasor>> nodeV;  // [node][pole], line to neutral
-  std::vector<BranchCurrents> branches;    // [node]: the branch that ends at that node
-  std::vector<LoadSolution> loads;
+  Slice<PerPole<Phasor>> nodeV;    // [node][pole], line to neutral
+  Slice<BranchCurrents> branches;  // [node]: the branch that ends at that node
+  Slice<LoadSolution> loads;
 };
 
 struct Summary {

@@ -7,6 +7,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <memory>
+
+#include "network/detail/recycled.h"
 
 namespace cordreach::network::detail {
 namespace {
@@ -77,7 +80,7 @@ double rms(double fundamentalRe, double fundamentalIm, double thirdRe, double th
 
 BranchCurrents branchResult(const PoleCurrent* poles, std::size_t count) {
   BranchCurrents result;
-  result.poleRmsA.resize(count);
+  result.poleRmsA = PerPole<double>(count);
   PoleCurrent neutral;
   double otherSquared = 0;
   for (std::size_t i = 0; i < count; ++i) {
@@ -123,36 +126,75 @@ WorstNode worstNode(const FlatNetwork& flat, std::span<const Circuit> circuits, 
   return worst;
 }
 
+// Fills the arrays that the circuits of a solution share, circuit by circuit, and hands out their parts.
+class Writer {
+ public:
+  Writer(const FlatNetwork& flat, const Newton& newton)
+      : m_flat(flat),
+        m_newton(newton),
+        m_nodeV(recycled<PerPole<Phasor>>(flat.nodes.size())),
+        m_branches(recycled<BranchCurrents>(flat.nodes.size())),
+        m_loads(recycled<LoadSolution>(flat.loads.size())) {}
+
+  CircuitSolution write(const FlatCircuit& place) {
+    const std::size_t nodes = place.endNode - place.firstNode;
+    const std::size_t loads = place.endLoad - place.firstLoad;
+    m_currents.assign(nodes * place.poles, {});
+    writeLoads(place);
+    writeNodes(place);
+    return {part(m_nodeV, place.firstNode, nodes), part(m_branches, place.firstNode, nodes),
+            part(m_loads, place.firstLoad, loads)};
+  }
+
+ private:
+  template <class T>
+  static Slice<T> part(const std::shared_ptr<std::vector<T>>& all, std::size_t first, std::size_t count) {
+    return {all, std::span<const T>(all->data() + first, count)};
+  }
+
+  void writeLoads(const FlatCircuit& place) {
+    for (std::size_t i = 0; i < place.endNode - place.firstNode; ++i) {
+      const FlatNode& node = m_flat.nodes[place.firstNode + i];
+      for (std::uint32_t k = node.firstLoad; k < node.endLoad; ++k) {
+        LoadSolution& load = (*m_loads)[place.firstLoad + m_flat.loads[k].original];
+        load = loadResult(m_flat.loads[k], m_newton.loads()[k], m_newton.points()[k]);
+        addLoad(&m_currents[i * place.poles], m_flat.loads[k], load);
+      }
+    }
+  }
+
+  // From the leaves, as each node's currents are its parent's too.
+  void writeNodes(const FlatCircuit& place) {
+    const std::size_t poles = place.poles;
+    const double* voltage = m_newton.voltage().data() + place.voltageAt;
+    for (std::size_t i = place.endNode - place.firstNode; i-- > 0;) {
+      (*m_branches)[place.firstNode + i] = branchResult(&m_currents[i * poles], poles);
+      PerPole<Phasor> node(poles);
+      const std::size_t parent = m_flat.nodes[place.firstNode + i].parent;
+      for (std::size_t p = 0; p < poles; ++p) {
+        node[p] = {voltage[2 * (i * poles + p)], voltage[2 * (i * poles + p) + 1]};
+        if (i > 0) addTo(m_currents[parent * poles + p], m_currents[i * poles + p]);
+      }
+      (*m_nodeV)[place.firstNode + i] = node;
+    }
+  }
+
+  const FlatNetwork& m_flat;
+  const Newton& m_newton;
+  std::shared_ptr<std::vector<PerPole<Phasor>>> m_nodeV;
+  std::shared_ptr<std::vector<BranchCurrents>> m_branches;
+  std::shared_ptr<std::vector<LoadSolution>> m_loads;
+  std::vector<PoleCurrent> m_currents;
+};
+
 }  // namespace
 
-CircuitSolution circuitResult(const FlatNetwork& flat, const FlatCircuit& place, const Circuit& circuit,
-                              const Newton& newton) {
-  const std::size_t nodes = place.endNode - place.firstNode;
-  const std::size_t poles = place.poles;
-  CircuitSolution result;
-  result.loads.resize(circuit.loads.size());
-  std::vector<PoleCurrent> currents(nodes * poles);
-  for (std::size_t i = 0; i < nodes; ++i) {
-    const FlatNode& node = flat.nodes[place.firstNode + i];
-    for (std::uint32_t k = node.firstLoad; k < node.endLoad; ++k) {
-      LoadSolution& load = result.loads[flat.loads[k].original];
-      load = loadResult(flat.loads[k], newton.loads()[k], newton.points()[k]);
-      addLoad(&currents[i * poles], flat.loads[k], load);
-    }
-  }
-  result.nodeV.resize(nodes);
-  result.branches.resize(nodes);
-  const double* voltage = newton.voltage().data() + place.voltageAt;
-  for (std::size_t i = nodes; i-- > 0;) {
-    result.branches[i] = branchResult(&currents[i * poles], poles);
-    result.nodeV[i].resize(poles);
-    const std::size_t parent = flat.nodes[place.firstNode + i].parent;
-    for (std::size_t p = 0; p < poles; ++p) {
-      result.nodeV[i][p] = {voltage[2 * (i * poles + p)], voltage[2 * (i * poles + p) + 1]};
-      if (i > 0) addTo(currents[parent * poles + p], currents[i * poles + p]);
-    }
-  }
-  return result;
+std::vector<CircuitSolution> circuitResults(const FlatNetwork& flat, const Newton& newton) {
+  Writer writer(flat, newton);
+  std::vector<CircuitSolution> results;
+  results.reserve(flat.circuits.size());
+  for (const FlatCircuit& place : flat.circuits) results.push_back(writer.write(place));
+  return results;
 }
 
 std::vector<Phasor> panelResult(const FlatPanel& panel, const Newton& newton) {

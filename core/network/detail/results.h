@@ -4,13 +4,14 @@
 
 #include <span>
 #include <string>
+#include <vector>
 
 #include "network/detail/newton.h"
 
 namespace cordreach::network::detail {
 
-[[nodiscard]] CircuitSolution circuitResult(const FlatNetwork& flat, const FlatCircuit& place, const Circuit& circuit,
-                                            const Newton& newton);
+// One for each flat circuit, in their order.
+[[nodiscard]] std::vector<CircuitSolution> circuitResults(const FlatNetwork& flat, const Newton& newton);
 
 [[nodiscard]] std::vector<Phasor> panelResult(const FlatPanel& panel, const Newton& newton);
 

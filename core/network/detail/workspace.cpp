@@ -7,8 +7,6 @@
 namespace cordreach::network::detail {
 namespace {
 
-constexpr std::size_t kMostNodesKept = 40'000;  // some 16 MB
-
 Memory& kept() {
   thread_local Memory memory;
   return memory;

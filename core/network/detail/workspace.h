@@ -3,9 +3,13 @@
 // progress hook, say) finds its own; not kept beyond a size, so one huge building does not hold it for ever.
 #pragma once
 
+#include <cstddef>
+
 #include "network/detail/newton.h"
 
 namespace cordreach::network::detail {
+
+inline constexpr std::size_t kMostNodesKept = 150'000;  // some 60 MB
 
 struct Memory {
   FlatNetwork flat;
