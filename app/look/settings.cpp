@@ -91,6 +91,10 @@ void Settings::removeRecentFile(const QString& path) {
   m_store->setValue("recent_files", files);
 }
 
+std::string Settings::place() const { return m_store->value("place").toString().toStdString(); }
+
+void Settings::setPlace(const std::string& code) { m_store->setValue("place", QString::fromStdString(code)); }
+
 QByteArray Settings::windowGeometry() const { return m_store->value("window_geometry").toByteArray(); }
 
 void Settings::setWindowGeometry(const QByteArray& geometry) { m_store->setValue("window_geometry", geometry); }

@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QStringList>
 #include <memory>
+#include <string>
 
 #include "look/look.h"
 #include "text/phrasebook.h"
@@ -40,6 +41,10 @@ class Settings {
   [[nodiscard]] QStringList recentFiles() const;
   void addRecentFile(const QString& path);
   void removeRecentFile(const QString& path);
+
+  // Code of the place that was in front last; empty: none yet.
+  [[nodiscard]] std::string place() const;
+  void setPlace(const std::string& code);
 
   [[nodiscard]] QByteArray windowGeometry() const;
   void setWindowGeometry(const QByteArray& geometry);

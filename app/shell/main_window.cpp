@@ -5,12 +5,13 @@
 #include <QCloseEvent>
 #include <QLabel>
 #include <QMenu>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include "shell/focus_ring.h"
 #include "shell/map_place.h"
-#include "shell/place_tabs.h"
+#include "shell/place.h"
 #include "shell/remedy_button.h"
 #include "shell/say.h"
 #include "shell/settings_dialog.h"
@@ -41,8 +42,9 @@ MainWindow::MainWindow(look::Settings& settings, const QString& recoveryFolder, 
       m_files(FileDesk::Tools{m_document, settings, m_book, this}),
       m_journal(m_document, recoveryFolder),
       m_top(new TopRow(m_document, m_book)),
-      m_band(new VerdictBand(m_session)),
+      m_band(new VerdictBand(m_book)),
       m_notice(new QLabel),
+      m_stack(new QStackedWidget),
       m_map(new MapPlace(m_session)) {
   setMenuWidget(m_top);
   auto* sheet = new QWidget;
@@ -51,7 +53,7 @@ MainWindow::MainWindow(look::Settings& settings, const QString& recoveryFolder, 
   rows->setSpacing(0);
   rows->addWidget(m_band);
   rows->addWidget(m_notice);
-  rows->addWidget(m_map, 1);
+  rows->addWidget(m_stack, 1);
   setCentralWidget(sheet);
   m_notice->setTextFormat(Qt::PlainText);
   m_notice->setWordWrap(true);
@@ -59,13 +61,14 @@ MainWindow::MainWindow(look::Settings& settings, const QString& recoveryFolder, 
   m_notice->setAutoFillBackground(true);
   m_notice->setBackgroundRole(QPalette::AlternateBase);
   m_notice->hide();
+  buildPlaces();
   buildMenus();
   connectAll();
   setMinimumSize(720, 520);
   if (!restoreGeometry(settings.windowGeometry())) resize(1280, 800);
   refreshState();
   judge();
-  m_map->work()->setFocus();
+  place()->work()->setFocus();
 }
 
 MainWindow::~MainWindow() = default;
@@ -78,8 +81,6 @@ void MainWindow::connectAll() {
   });
   connect(&m_document, &Document::stateChanged, this, &MainWindow::refreshState);
   connect(&m_files, &FileDesk::recentChanged, this, &MainWindow::fillRecent);
-  connect(m_band, &VerdictBand::refused, this, &MainWindow::showNotice);
-  connect(m_map, &MapPlace::refused, this, &MainWindow::showNotice);
   connect(&m_journal, &Journal::failed, this, [this](const base::Error& error) {
     showNotice(say(m_book, "window.journal.failed") + ' ' + sentenceOf(m_book, error));
   });
@@ -110,12 +111,13 @@ void MainWindow::arrange() {
   const bool narrow = width < look::scaled(kNarrow);
   const int column = narrow ? look::scaled(248) : look::scaled(width >= look::scaled(kWide) ? 380 : 300);
   m_band->setColumn(column, narrow);
-  m_map->setColumn(column, width >= look::scaled(kDrawer) || m_columnShown->isChecked());
+  const bool visible = width >= look::scaled(kDrawer) || m_columnShown->isChecked();
+  for (Place* place : m_places) place->setColumn(column, visible);
 }
 
 void MainWindow::cycleFocus(bool forward) {
-  if (m_map->column()->isHidden()) m_columnShown->setChecked(true);
-  FocusRing{{m_band->button(), m_map->work(), m_map->column(), m_top}}.step(forward);
+  if (place()->column()->isHidden()) m_columnShown->setChecked(true);
+  FocusRing{{m_band->button(), place()->work(), place()->column(), m_top}}.step(forward);
 }
 
 void MainWindow::showNotice(const QString& sentence) {
@@ -161,6 +163,7 @@ void MainWindow::changeEvent(QEvent* event) {
   if (event->type() != QEvent::LanguageChange) return;
   for (const auto& [action, code] : m_worded) action->setText(say(m_book, code));
   for (const auto& [menu, code] : m_wordedMenus) menu->setTitle(say(m_book, code));
+  nameTabs();
   refreshState();
 }
 

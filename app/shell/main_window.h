@@ -15,10 +15,12 @@
 
 class QLabel;
 class QMenu;
+class QStackedWidget;
 
 namespace cordreach::app {
 
 class MapPlace;
+class Place;
 class TopRow;
 class VerdictBand;
 
@@ -34,6 +36,11 @@ class MainWindow : public QMainWindow {
   [[nodiscard]] FileDesk& files() { return m_files; }
   [[nodiscard]] VerdictBand* band() const { return m_band; }
   [[nodiscard]] MapPlace* map() const { return m_map; }
+  [[nodiscard]] const std::vector<Place*>& places() const { return m_places; }
+  [[nodiscard]] Place* place() const;  // the one in front
+  // Null: there is none of that code.
+  [[nodiscard]] Place* placeOf(const std::string& code) const;
+  void showPlace(Place* place);
   void setChoices(const look::Choices& choices);
 
  protected:
@@ -42,6 +49,10 @@ class MainWindow : public QMainWindow {
   void changeEvent(QEvent* event) override;
 
  private:
+  void buildPlaces();
+  void addPlace(Place* place);
+  void buildPlaceActions(QMenu* menu);
+  void nameTabs();
   void buildMenus();
   void buildFileMenu();
   void buildEditMenu();
@@ -73,7 +84,10 @@ class MainWindow : public QMainWindow {
   TopRow* m_top;
   VerdictBand* m_band;
   QLabel* m_notice;  // one line under the verdict, for what went wrong
+  QStackedWidget* m_stack;
   MapPlace* m_map;
+  std::vector<Place*> m_places;                 // in the order of their tabs
+  std::vector<QAction*> m_ofTheMap;             // can be done on the map only
   std::shared_ptr<const site::Site> m_judging;  // last asked for
   QMenu* m_recent = nullptr;
   QAction* m_undo = nullptr;

@@ -15,7 +15,6 @@
 #include "shell/about_dialog.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
-#include "shell/place_tabs.h"
 #include "shell/say.h"
 #include "shell/top_row.h"
 #include "shell/verdict_band.h"
@@ -48,7 +47,6 @@ void MainWindow::buildMenus() {
   buildViewMenu();
   QMenu* help = addMenu("window.menu.help");
   add(help, "window.action.about", {}, [this] { AboutDialog(m_book, this).exec(); });
-  m_top->places()->addTab(say(m_book, "window.place.map"));
   m_top->setUndoRedo(m_undo, m_redo);
 }
 
@@ -93,9 +91,9 @@ void MainWindow::buildEditMenu() {
       add(edit, "window.action.remedy", QKeySequence(Qt::CTRL | Qt::Key_Return), [this] { m_band->pressRemedy(); });
   remedy->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)});
   edit->addSeparator();
-  edit->addMenu(m_map->addMenu());
-  add(edit, "window.action.copy", {}, [this] { m_map->selection()->copyChosen(); });
-  add(edit, "window.action.delete", {}, [this] { m_map->selection()->deleteChosen(); });
+  m_ofTheMap.push_back(edit->addMenu(m_map->addMenu()));
+  m_ofTheMap.push_back(add(edit, "window.action.copy", {}, [this] { m_map->selection()->copyChosen(); }));
+  m_ofTheMap.push_back(add(edit, "window.action.delete", {}, [this] { m_map->selection()->deleteChosen(); }));
   add(edit, "window.action.cart", QKeySequence(Qt::CTRL | Qt::Key_K), [this] { showCart(); });
   edit->addSeparator();
   add(edit, "window.action.settings", QKeySequence(Qt::CTRL | Qt::Key_Comma), [this] { showSettings(); });
@@ -103,11 +101,14 @@ void MainWindow::buildEditMenu() {
 
 void MainWindow::buildViewMenu() {
   QMenu* view = addMenu("window.menu.view");
-  add(view, "window.action.map", QKeySequence(Qt::CTRL | Qt::Key_1),
-      [this] { m_map->work()->setFocus(Qt::ShortcutFocusReason); });
-  add(view, "window.action.fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_map->view()->canvas().fit(); });
-  add(view, "window.action.zoom_in", QKeySequence::ZoomIn, [this] { zoom(kZoomStep); });
-  add(view, "window.action.zoom_out", QKeySequence::ZoomOut, [this] { zoom(1 / kZoomStep); });
+  buildPlaceActions(view);
+  view->addSeparator();
+  const auto onMap = [&](const char* code, const QKeySequence& keys, const std::function<void()>& act) {
+    m_ofTheMap.push_back(add(view, code, keys, act));
+  };
+  onMap("window.action.fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_map->view()->canvas().fit(); });
+  onMap("window.action.zoom_in", QKeySequence::ZoomIn, [this] { zoom(kZoomStep); });
+  onMap("window.action.zoom_out", QKeySequence::ZoomOut, [this] { zoom(1 / kZoomStep); });
   view->addSeparator();
   m_columnShown = add(view, "window.action.column", QKeySequence(Qt::Key_F9), [this] { arrange(); });
   m_columnShown->setCheckable(true);

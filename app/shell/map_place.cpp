@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/map_place.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
@@ -9,6 +10,7 @@
 #include "panels/add_menu.h"
 #include "panels/findings_panel.h"
 #include "panels/selection_panel.h"
+#include "shell/site_verdict.h"
 
 namespace cordreach::app {
 
@@ -18,7 +20,8 @@ constexpr int kGap = 28;
 }  // namespace
 
 MapPlace::MapPlace(Session& session, QWidget* parent)
-    : QWidget(parent),
+    : Place(parent),
+      m_verdict(new SiteVerdict(session, this)),
       m_view(new MapView(session, this)),
       m_column(new QWidget(this)),
       m_findings(new FindingsPanel(session, m_column)),
@@ -35,15 +38,22 @@ MapPlace::MapPlace(Session& session, QWidget* parent)
   column->setSpacing(kMargin);
   column->addWidget(m_findings, 1);
   column->addWidget(m_selection, 1);
-  connect(m_findings, &FindingsPanel::refused, this, &MapPlace::refused);
-  connect(m_selection, &SelectionPanel::refused, this, &MapPlace::refused);
+  connect(m_findings, &FindingsPanel::refused, this, &Place::refused);
+  connect(m_selection, &SelectionPanel::refused, this, &Place::refused);
 }
+
+VerdictSource* MapPlace::verdict() const { return m_verdict; }
 
 QWidget* MapPlace::work() const { return &m_view->canvas(); }
 
 void MapPlace::setColumn(int width, bool visible) {
   m_column->setFixedWidth(width);
   m_column->setVisible(visible);
+}
+
+void MapPlace::changeEvent(QEvent* event) {
+  Place::changeEvent(event);
+  if (event->type() == QEvent::LanguageChange) m_verdict->reword();
 }
 
 std::optional<site::Place> MapPlace::middle() const {

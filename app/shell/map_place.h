@@ -2,10 +2,10 @@
 // The place Map: the floor sketch and, at its right, what was found and what is chosen.
 #pragma once
 
-#include <QWidget>
 #include <optional>
 
 #include "document/session.h"
+#include "shell/place.h"
 
 namespace cordreach::app {
 
@@ -13,27 +13,30 @@ class AddMenu;
 class FindingsPanel;
 class MapView;
 class SelectionPanel;
+class SiteVerdict;
 
-class MapPlace : public QWidget {
+class MapPlace : public Place {
   Q_OBJECT
 
  public:
   explicit MapPlace(Session& session, QWidget* parent = nullptr);
 
-  void setColumn(int width, bool visible);
+  [[nodiscard]] std::string code() const override { return "map"; }
+  [[nodiscard]] VerdictSource* verdict() const override;
+  void setColumn(int width, bool visible) override;
   [[nodiscard]] MapView* view() const { return m_view; }
-  // Where the focus goes for work.
-  [[nodiscard]] QWidget* work() const;
-  [[nodiscard]] QWidget* column() const { return m_column; }
+  [[nodiscard]] QWidget* work() const override;
+  [[nodiscard]] QWidget* column() const override { return m_column; }
   [[nodiscard]] SelectionPanel* selection() const { return m_selection; }
   [[nodiscard]] AddMenu* addMenu() const { return m_add; }
 
- signals:
-  void refused(const QString& sentence);
+ protected:
+  void changeEvent(QEvent* event) override;
 
  private:
   [[nodiscard]] std::optional<site::Place> middle() const;
 
+  SiteVerdict* m_verdict;
   MapView* m_view;
   QWidget* m_column;
   FindingsPanel* m_findings;

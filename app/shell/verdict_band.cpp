@@ -30,32 +30,33 @@ int heightOf(const QFont& font, int width, const QString& text) {
 
 }  // namespace
 
-VerdictBand::VerdictBand(Session& session, QWidget* parent)
-    : QWidget(parent), m_session(session), m_button(new RemedyButton(this)), m_after(new QLabel(this)) {
-  setAccessibleName(say(session.book, "window.verdict"));
+VerdictBand::VerdictBand(const text::Phrasebook& book, QWidget* parent)
+    : QWidget(parent), m_book(book), m_button(new RemedyButton(this)), m_after(new QLabel(this)) {
+  setAccessibleName(say(book, "window.verdict"));
   m_after->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   m_after->setWordWrap(true);
   m_announceSoon.setSingleShot(true);
   m_announceSoon.setInterval(kStillMs);
   connect(&m_announceSoon, &QTimer::timeout, this, &VerdictBand::announce);
   connect(m_button, &QAbstractButton::clicked, this, &VerdictBand::pressRemedy);
-  connect(&session.judge, &JudgeService::judged, this, &VerdictBand::showVerdict);
-  connect(&session.document, &Document::changed, this, &VerdictBand::freshen);
-  connect(&session.document, &Document::supposed, this, &VerdictBand::freshen);
-  connect(&session.judge, &JudgeService::busyChanged, this, &VerdictBand::freshen);
   freshen();
 }
 
-void VerdictBand::showVerdict(const std::shared_ptr<const Verdict>& verdict) {
-  m_shown = verdict;
-  m_words = wordsOf(*verdict, triedMachine(m_session.document.site(), *verdict->site), m_session.book);
-  setAccessibleDescription(m_words.spoken());
-  m_announceSoon.start();
-  freshen();
+void VerdictBand::setSource(VerdictSource* source) {
+  if (m_source != nullptr) disconnect(m_source, nullptr, this, nullptr);
+  m_source = source;
+  connect(source, &VerdictSource::changed, this, &VerdictBand::take);
+  take();
 }
 
-bool VerdictBand::isFresh() const {
-  return m_shown && m_shown->site == m_session.document.shown() && m_shown->number == m_session.judge.latest();
+void VerdictBand::take() {
+  m_words = m_source->words();
+  const QString spoken = m_words.spoken();
+  if (spoken != accessibleDescription()) {
+    setAccessibleDescription(spoken);
+    m_announceSoon.start();
+  }
+  freshen();
 }
 
 void VerdictBand::freshen() {
@@ -65,8 +66,7 @@ void VerdictBand::freshen() {
   m_button->setEnabled(hasChange && isFresh());
   m_button->setVisible(hasChange);
   QString under = hasChange ? m_words.after : m_words.order;
-  if (m_words.seeking && isFresh()) under = say(m_session.book, "window.verdict.seeking");
-  if (!hasChange && !m_words.finding) under.clear();
+  if (m_words.seeking && isFresh()) under = say(m_book, "window.verdict.seeking");
   m_after->setText(under.isEmpty() || under.endsWith('.') ? under : under + '.');
   layOut();
   update();
@@ -119,7 +119,7 @@ void VerdictBand::layOut() {
 
 QString VerdictBand::concernsLine() const {
   if (isFresh()) return m_words.concerns;
-  const QString working = say(m_session.book, "window.verdict.working");
+  const QString working = say(m_book, "window.verdict.working");
   return m_words.concerns.isEmpty() ? working : m_words.concerns + QStringLiteral("  ·  ") + working;
 }
 
@@ -132,12 +132,12 @@ void VerdictBand::paintEvent(QPaintEvent* /*event*/) {
   const Places at = places();
   const QRect always(at.reason.left(), height() - painter.fontMetrics().height() - look::scaled(6), at.reason.width(),
                      painter.fontMetrics().height());
-  painter.drawText(always, Qt::AlignLeft | Qt::AlignVCenter, say(m_session.book, "always"));
+  painter.drawText(always, Qt::AlignLeft | Qt::AlignVCenter, say(m_book, "always"));
   painter.setPen(t.ink2);
   painter.setFont(look::font(look::Type::Body));
-  if (!m_shown) {
+  if (m_words.signal.isEmpty()) {
     painter.drawText(at.plate.adjusted(0, 0, 400, 0), Qt::AlignLeft | Qt::AlignVCenter,
-                     say(m_session.book, "window.verdict.working"));
+                     say(m_book, "window.verdict.working"));
     return;
   }
   // Dimmed as a whole: what is old must not look like an answer.
@@ -166,8 +166,7 @@ void VerdictBand::resizeEvent(QResizeEvent* event) {
 void VerdictBand::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange) {
-    setAccessibleName(say(m_session.book, "window.verdict"));
-    if (m_shown) m_words = wordsOf(*m_shown, triedMachine(m_session.document.site(), *m_shown->site), m_session.book);
+    setAccessibleName(say(m_book, "window.verdict"));
     freshen();
   }
   if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) freshen();
@@ -180,15 +179,7 @@ void VerdictBand::announce() {
 }
 
 void VerdictBand::pressRemedy() {
-  if (m_words.button.isEmpty() || !m_words.finding) return;
-  // Found for another site than the one on screen: the next verdict brings its own.
-  if (!isFresh() || m_session.document.isSupposing()) {
-    emit refused(say(m_session.book, "window.verdict.stale_remedy"));
-    return;
-  }
-  const planning::Remedy remedy = m_shown->remedies[*m_words.finding].front();
-  const base::Result<base::Done> done = m_session.document.apply(remedy.edit);
-  if (!done) emit refused(sentenceOf(m_session.book, done.error()));
+  if (m_source != nullptr && !m_words.button.isEmpty()) m_source->press();
 }
 
 }  // namespace cordreach::app

@@ -7,8 +7,8 @@
 #include <QTimer>
 #include <QWidget>
 
-#include "document/session.h"
-#include "shell/verdict_choice.h"
+#include "shell/verdict_source.h"
+#include "text/phrasebook.h"
 
 class QLabel;
 
@@ -20,23 +20,22 @@ class VerdictBand : public QWidget {
   Q_OBJECT
 
  public:
-  explicit VerdictBand(Session& session, QWidget* parent = nullptr);
+  explicit VerdictBand(const text::Phrasebook& book, QWidget* parent = nullptr);
+
+  // Whose words it shows from now on; the source must outlive the band or be replaced first.
+  void setSource(VerdictSource* source);
 
   // The right-hand column's width; narrow bands keep the reason to one line.
   void setColumn(int width, bool narrow);
   [[nodiscard]] const VerdictWords& words() const { return m_words; }
   // What is shown was judged of what is on screen now.
-  [[nodiscard]] bool isFresh() const;
+  [[nodiscard]] bool isFresh() const { return m_source != nullptr && m_source->isFresh(); }
   [[nodiscard]] RemedyButton* button() const { return m_button; }
   [[nodiscard]] QSize sizeHint() const override;
 
  public slots:
-  // Makes the change of the button, as one step that can be undone. A change found for another site than the present
-  // one is never made.
+  // Makes the change of the button, as one step that can be undone.
   void pressRemedy();
-
- signals:
-  void refused(const QString& sentence);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -51,16 +50,16 @@ class VerdictBand : public QWidget {
     QRect reason;
   };
 
-  void showVerdict(const std::shared_ptr<const Verdict>& verdict);
+  void take();
   void freshen();
   void layOut();
   void announce();
   [[nodiscard]] Places places() const;
   [[nodiscard]] QString concernsLine() const;
 
-  Session& m_session;
+  const text::Phrasebook& m_book;
+  VerdictSource* m_source = nullptr;
   VerdictWords m_words;
-  std::shared_ptr<const Verdict> m_shown;
   RemedyButton* m_button;
   QLabel* m_after;
   QTimer m_announceSoon;

@@ -25,6 +25,7 @@ class WindowTest : public ::testing::Test {
     const look::Choices plain{text::UnitSystem::Us, 1, look::Ground::Light, false, false};
     settings.setChoices(plain);
     settings.setWindowGeometry({});
+    settings.setPlace("map");
     look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(plain, false));
     window = std::make_unique<MainWindow>(settings, folder.path() + "/recovery");
     window->files().showDemo();
