@@ -7,8 +7,9 @@ packagesToBuild="g++ cmake ninja-build ccache mold file dpkg-dev
   libeigen3-dev nlohmann-json3-dev libcsv-dev libcli11-dev libfmt-dev
   qt6-base-dev qt6-svg-dev libgl-dev libxkbcommon-dev fonts-dejavu-core"
 packagesToTest="libgtest-dev libgmock-dev librapidcheck-dev pkgconf
-  ngspice libngspice0-dev libvalijson-dev python3 python3-jsonschema
+  libboost-dev ngspice libngspice0-dev libvalijson-dev python3 python3-jsonschema
   xvfb xauth openbox xdotool x11-utils imagemagick"
+packagesToTime="libbenchmark-dev libsuitesparse-dev libboost-dev ngspice python3"
 packagesToGoDeep="clang clang-tidy clang-format cppcheck libclang-rt-14-dev libbenchmark-dev"
 
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd -P)

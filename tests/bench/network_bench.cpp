@@ -2,57 +2,24 @@
 // How long the network takes: whole buildings of one nonlinear load an outlet, from scratch, and one circuit or panel.
 // Conditions: 8 A a circuit at full load, 12 panels a building of 600 circuits, source drop 3 %, to 1e-6 V.
 #include <benchmark/benchmark.h>
+#include <klu.h>
+#include <sys/resource.h>
 
 #include <algorithm>
 #include <cmath>
 #include <ctime>
 #include <limits>
 
+#include "against/network/spice.h"
+#include "bench/nodal.h"
+#include "bench/office.h"
 #include "network/partial.h"
-#include "support/network_builder.h"
 
 namespace cordreach {
 namespace {
 
-constexpr std::size_t kOutletsPerCircuit = 17;
-constexpr double kCircuitA = 8.0;
-constexpr double kPullOutOfStalledV = 117.0;  // above what any outlet gets
-
-std::size_t circuitsFor(std::size_t outlets) {
-  return std::max<std::size_t>(1, (outlets + kOutletsPerCircuit - 1) / kOutletsPerCircuit);
-}
-
-testing::Law outletLaw(std::size_t outlet, std::size_t stalledEvery) {
-  const double currentA = kCircuitA / static_cast<double>(kOutletsPerCircuit);
-  if (stalledEvery > 0 && outlet % stalledEvery == 0) {
-    return testing::motor({currentA, 115, kPullOutOfStalledV, 0.75, 5 * currentA});
-  }
-  if (outlet % 2 == 0) return testing::motor({currentA, 115, 80, 0.75, 5 * currentA});
-  return std::make_shared<testing::ExponentLaw>(currentA, 115, 0.0, 60);
-}
-
-// One law object an outlet, as a real building has.
-network::Network office(std::size_t outlets, std::size_t stalledEvery = 0) {
-  const std::size_t circuits = circuitsFor(outlets);
-  const std::size_t panels = std::max<std::size_t>(1, circuits / 50);
-  network::Network building;
-  for (std::size_t i = 0; i < panels; ++i) {
-    const double perLegA = kCircuitA * static_cast<double>(circuits) / static_cast<double>(panels) / 2.0;
-    building.panels.push_back(testing::sourcePanel({120.0, -120.0}, {0.03 * 120 / perLegA, 0.0}));
-  }
-  std::size_t outlet = 0;
-  for (std::size_t c = 0; c < circuits; ++c) {
-    std::vector<network::Branch> branches(kOutletsPerCircuit, {0.015, 0.015});
-    branches[0] = {0.1, 0.1};
-    network::Circuit circuit = testing::chain({(c / panels) % 2}, branches);
-    circuit.panel = c % panels;
-    for (std::size_t node = 0; node < kOutletsPerCircuit && outlet < outlets; ++node, ++outlet) {
-      testing::addLoad(circuit, node, outletLaw(outlet, stalledEvery));
-    }
-    building.circuits.push_back(circuit);
-  }
-  return building;
-}
+using bench::linearOffice;
+using bench::office;
 
 network::SolveOptions toMicrovolt() {
   network::SolveOptions options;
@@ -120,11 +87,89 @@ void onePanelToAMillivolt(benchmark::State& state) {
   report(state, summary);
 }
 
+// The linear building: ours from its description to the volts, against a general sparse solver and a circuit program.
+void linearBuilding(benchmark::State& state) {
+  const network::Network building = linearOffice(static_cast<std::size_t>(state.range(0)));
+  network::Summary summary;
+  for (auto _ : state) summary = solve(building, toMicrovolt()).summary;
+  report(state, summary);
+}
+
+double worstOffV(const bench::Nodal& nodal, const std::vector<network::Phasor>& volts,
+                 const network::Solution& solution) {
+  double worst = 0;
+  for (std::size_t c = 0; c < solution.circuits.size(); ++c) {
+    for (std::size_t n = 0; n < solution.circuits[c].nodeV.size(); ++n) {
+      const auto ends = nodal.at(c, n);
+      const network::Phasor across =
+          volts[static_cast<std::size_t>(ends.pole)] - volts[static_cast<std::size_t>(ends.neutral)];
+      worst = std::max(worst, std::abs(across - solution.circuits[c].nodeV[n][0]));
+    }
+  }
+  return worst;
+}
+
+// Analysis, factors and one solution.
+std::vector<network::Phasor> solvedByKlu(bench::Nodal& nodal, klu_common& common) {
+  std::vector<network::Phasor> volts = nodal.rightSide;
+  klu_symbolic* symbolic = klu_analyze(nodal.size(), nodal.columnStart.data(), nodal.row.data(), &common);
+  klu_numeric* numeric = klu_z_factor(nodal.columnStart.data(), nodal.row.data(),
+                                      reinterpret_cast<double*>(nodal.value.data()), symbolic, &common);
+  klu_z_solve(symbolic, numeric, nodal.size(), 1, reinterpret_cast<double*>(volts.data()), &common);
+  klu_z_free_numeric(&numeric, &common);
+  klu_free_symbolic(&symbolic, &common);
+  return volts;
+}
+
+// From the description too, as ours; and the same with the matrix put together beforehand.
+void linearBuildingByKlu(benchmark::State& state, bool matrixGiven) {
+  const network::Network building = linearOffice(static_cast<std::size_t>(state.range(0)));
+  klu_common common;
+  klu_defaults(&common);
+  bench::Nodal nodal(building);
+  std::vector<network::Phasor> volts;
+  for (auto _ : state) {
+    if (!matrixGiven) nodal = bench::Nodal(building);
+    volts = solvedByKlu(nodal, common);
+  }
+  state.counters["unknowns"] = static_cast<double>(nodal.size());
+  state.counters["off_v"] = worstOffV(nodal, volts, solve(building, toMicrovolt()));
+  if (!(state.counters["off_v"] <= 1e-6)) state.SkipWithError("the answers differ");
+}
+
+double childrensSeconds() {
+  rusage usage{};
+  getrusage(RUSAGE_CHILDREN, &usage);
+  const auto seconds = [](const timeval& time) {
+    return static_cast<double>(time.tv_sec) + 1e-6 * static_cast<double>(time.tv_usec);
+  };
+  return seconds(usage.ru_utime) + seconds(usage.ru_stime);
+}
+
+// The whole batch process: reading the netlist, setting up, one frequency, printing every volt.
+void linearBuildingByNgspice(benchmark::State& state) {
+  const network::Network building = linearOffice(static_cast<std::size_t>(state.range(0)));
+  testing::Netlist netlist;
+  netlist.add(0, building, solve(building, toMicrovolt()));
+  for (auto _ : state) {
+    const double before = childrensSeconds();
+    if (netlist.run().empty()) {
+      state.SkipWithError("ngspice did not answer");
+      break;
+    }
+    state.SetIterationTime(childrensSeconds() - before);
+  }
+}
+
 BENCHMARK(wholeBuilding)->RangeMultiplier(10)->Range(100, 100'000)->Unit(benchmark::kMillisecond);
 BENCHMARK(exponentFrom100To100000)->Iterations(1)->Unit(benchmark::kMillisecond);
 BENCHMARK(twoPercentStalled)->Arg(10'000)->Unit(benchmark::kMillisecond);
 BENCHMARK(oneCircuitWithItsBusHeld)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onePanelToAMillivolt)->Unit(benchmark::kMicrosecond);
+BENCHMARK(linearBuilding)->Arg(10'000)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(linearBuildingByKlu, fromDescription, false)->Arg(10'000)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(linearBuildingByKlu, matrixGiven, true)->Arg(10'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(linearBuildingByNgspice)->Arg(10'000)->Iterations(1)->UseManualTime()->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace cordreach
