@@ -46,6 +46,7 @@ inline constexpr std::array kErrorCodes = {
     ErrorCode{"site.dangling_id", "id kind"},          // names something that is not in the site
     ErrorCode{"site.duplicate_id", "id first"},
     ErrorCode{"site.duplicate_name", "name"},  // two contacts of an outlet, two inlets of a machine
+    ErrorCode{"site.event_about_nothing", ""},  // it names no thing, several, or one of another sort than its kind asks for
     ErrorCode{"site.hours_reversed", ""},      // ends when or before it begins
     ErrorCode{"site.missing_id", "key"},
     ErrorCode{"site.no_contact", "outlet contact"},

@@ -181,20 +181,24 @@ void SiteReader::points(std::string_view key, std::vector<geometry::Point>& valu
   eachItem(key, [&](const Json& item) { readPoint(item, values.emplace_back()); });
 }
 
+void SiteReader::time(std::string_view key, units::Duration& value) {
+  const Json* json = require(key);
+  if (json == nullptr) return;
+  const Step here(*this, key);
+  if (!expect(*json, JsonKind::Text)) return;
+  const auto read = readTimeOfDay(json->text);
+  if (!read) return fail("file.bad_time", {{"found", shortened(json->text)}});
+  value = *read;
+}
+
 void SiteReader::hours(std::string_view fromKey, std::string_view untilKey, std::optional<site::Hours>& value) {
   const bool hasFrom = holds(fromKey);
   const bool hasUntil = holds(untilKey);
   if (!hasFrom && !hasUntil) return;
   site::Hours hours;
-  for (auto [key, time] : {std::pair{fromKey, &hours.from}, std::pair{untilKey, &hours.until}}) {
-    const Json* json = require(key);
-    if (json == nullptr) return;
-    const Step here(*this, key);
-    if (!expect(*json, JsonKind::Text)) return;
-    const auto read = readTimeOfDay(json->text);
-    if (!read) return fail("file.bad_time", {{"found", shortened(json->text)}});
-    *time = *read;
-  }
+  time(fromKey, hours.from);
+  time(untilKey, hours.until);
+  if (failed()) return;
   if (hours.until < hours.from) hours.until += 24.0 * units::hour;
   value = hours;
 }

@@ -62,6 +62,10 @@ class SiteReader {
   void point(std::string_view key, geometry::Point& value);
   void points(std::string_view key, std::vector<geometry::Point>& values);
   void hours(std::string_view fromKey, std::string_view untilKey, std::optional<site::Hours>& value);
+  void time(std::string_view key, units::Duration& value);
+  void time(std::string_view key, std::optional<units::Duration>& value) {
+    if (holds(key)) time(key, value.emplace());
+  }
   void socket(std::string_view key, site::Socket& value);
 
   template <class Enum>

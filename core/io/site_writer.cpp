@@ -118,6 +118,8 @@ void SiteWriter::hours(std::string_view fromKey, std::string_view untilKey, cons
   text(untilKey, timeOfDayText(value->until));
 }
 
+void SiteWriter::time(std::string_view key, const units::Duration& value) { text(key, timeOfDayText(value)); }
+
 void SiteWriter::socket(std::string_view key, const site::Socket& value) {
   std::visit([&](const auto& socket) { object(key, socket); }, value);
 }

@@ -45,6 +45,10 @@ class SiteWriter {
   void point(std::string_view key, const geometry::Point& value);
   void points(std::string_view key, const std::vector<geometry::Point>& values);
   void hours(std::string_view fromKey, std::string_view untilKey, const std::optional<site::Hours>& value);
+  void time(std::string_view key, const units::Duration& value);
+  void time(std::string_view key, const std::optional<units::Duration>& value) {
+    if (value) time(key, *value);
+  }
   void socket(std::string_view key, const site::Socket& value);
 
   template <class Enum>

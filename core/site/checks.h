@@ -25,5 +25,6 @@ template <class T>
 [[nodiscard]] Fault wiringFault(const Site& site);    // panels, circuits, phases, runs
 [[nodiscard]] Fault socketFault(const Site& site);    // contacts, inlets, sockets that are named are there
 [[nodiscard]] Fault pluggingFault(const Site& site);  // one plug a socket, one socket a plug, no loop
+[[nodiscard]] Fault eventFault(const Site& site);     // each is about one thing of the right sort
 
 }  // namespace cordreach::site

@@ -56,6 +56,8 @@ void describe(W& w, T& panel) {
   w.text("hours", panel.hours);
   w.text("owner", panel.owner);
   w.text("call", panel.call);
+  w.known("main_rating", panel.mainRating);
+  w.known("spaces", panel.spaces);
 }
 
 template <class W, Maybe<Circuit> T>
@@ -71,6 +73,9 @@ void describe(W& w, T& circuit) {
   w.flag("ground_fault", circuit.groundFault);
   w.flag("arc_fault", circuit.arcFault);
   w.flag("may_not_trip", circuit.mayNotTrip);
+  w.flag("tied", circuit.tied);
+  w.flag("tandem", circuit.tandem);
+  w.flag("spare", circuit.spare);
   w.choice("use", circuit.use, Leave::Default);
   w.text("ask_whom", circuit.askWhom);
   w.references("shares_neutral_with", circuit.sharesNeutralWith);
@@ -92,6 +97,13 @@ void describe(W& w, T& picture) {
   w.number("metres_per_pixel", picture.metresPerPixel, 0.0, 100.0);
   w.point("origin_m", picture.origin);
   w.number("turn_deg", picture.turnDegrees, -360.0, 360.0);
+  w.number("dim", picture.dim, 0.0, 1.0);
+  w.text("issue", picture.issue);
+}
+
+template <class W, Maybe<CorridorLine> T>
+void describe(W& w, T& line) {
+  w.points("points_m", line.points);
 }
 
 template <class W, Maybe<Floor> T>
@@ -101,6 +113,7 @@ void describe(W& w, T& floor) {
   w.text("name", floor.name);
   w.level("level", floor.level);
   w.list("walls", floor.walls);
+  w.list("corridor_lines", floor.corridorLines);
   w.object("picture", floor.picture);
 }
 
@@ -137,6 +150,9 @@ void describe(W& w, T& contact) {
   w.flag("loose", contact.loose);
   w.flag("blocked", contact.blocked);
   w.flag("locked_cover", contact.lockedCover);
+  w.text("key_holder", contact.keyHolder);
+  w.choice("colour", contact.colour, Leave::Default);
+  w.choice("use", contact.use, Leave::Default);
 }
 
 template <class W, Maybe<Outlet> T>
@@ -148,6 +164,7 @@ void describe(W& w, T& outlet) {
   w.known("height", outlet.height);
   w.text("room", outlet.room);
   w.text("wall", outlet.wall);
+  w.flag("floor_box", outlet.floorBox);
   w.flag("ground_fault", outlet.groundFaultDevice);
   w.list("contacts", outlet.contacts);
 }
@@ -162,12 +179,22 @@ void describe(W& w, T& run) {
   w.known("length", run.length);
   w.known("size", run.size);
   w.points("path_m", run.path);
+  w.known("drops", run.drops);
+  w.text("cable", run.cable);
+  w.text("raceway", run.raceway);
 }
 
 template <class W, Maybe<Cycle> T>
 void describe(W& w, T& cycle) {
   w.quantity("on", cycle.on);
   w.quantity("off", cycle.off);
+  w.time("first_on", cycle.firstOn);
+}
+
+template <class W, Maybe<Charge> T>
+void describe(W& w, T& charge) {
+  w.quantity("constant", charge.constant);
+  w.quantity("taper", charge.taper);
 }
 
 template <class W, Maybe<FixedLoad> T>
@@ -181,10 +208,21 @@ void describe(W& w, T& load) {
   w.choice("class", load.loadClass, Leave::Nothing);
   w.known("plate", load.plate);
   w.known("running", load.running);
+  w.known("leakage", load.leakage);
   w.object("cycle", load.cycle);
+  w.object("charge", load.charge);
   w.hours("from", "until", load.hours);
   w.flag("off", load.off);
   w.object("place", load.place);
+}
+
+template <class W, Maybe<JacketReading> T>
+void describe(W& w, T& reading) {
+  w.quantity("surface", reading.surface);
+  w.quantity("air", reading.air);
+  w.quantity("current", reading.current);
+  w.choice("laying", reading.laying, Leave::Default);
+  w.number("turns", reading.turns, 0.0, 1000.0);
 }
 
 template <class W, Maybe<CordMake> T>
@@ -199,6 +237,7 @@ void describe(W& w, T& make) {
   w.choice("pin", make.pin, Leave::Default);
   w.flag("ground_fault", make.groundFaultDevice);
   w.flag("print_readable", make.printReadable, true);
+  w.object("jacket_reading", make.jacketReading);
 }
 
 template <class W, Maybe<Inlet> T>
@@ -209,6 +248,9 @@ void describe(W& w, T& inlet) {
   w.known("plate", inlet.plateVoltage, "plate_voltage_typed");
   w.known("plate", inlet.plate);
   w.known("running", inlet.running);
+  w.known("idle", inlet.idle);
+  w.known("locked_rotor", inlet.lockedRotor);
+  w.text("code_letter", inlet.codeLetter);
   w.object("cord", inlet.cord);
 }
 
@@ -228,6 +270,9 @@ void describe(W& w, T& machine) {
   w.list("inlets", machine.inlets);
   w.known("shaft", machine.shaftPower);
   w.known("speed", machine.speed);
+  w.known("inertia_kgm2", machine.inertiaKgM2);
+  w.known("head_force", machine.headForce);
+  w.known("leakage", machine.leakage);
   w.reference("pad", machine.pad);
   w.flag("double_insulated", machine.doubleInsulated);
   w.flag("wet", machine.wet);
@@ -252,6 +297,11 @@ void describe(W& w, T& pad) {
   w.extra(pad.extra);
   w.id(pad.id);
   w.text("name", pad.name);
+  w.choice("family", pad.family, Leave::Default);
+  w.choice("condition", pad.condition, Leave::Default);
+  w.flag("off_centre", pad.offCentre);
+  w.known("diameter", pad.diameter);
+  w.known("friction", pad.friction);
   w.known("rated_speed", pad.ratedSpeed);
   w.known("drag_factor", pad.dragFactor);
 }
@@ -305,6 +355,21 @@ void describe(W& w, T& use) {
   w.socket("socket", use.socket);
   w.hours("from", "until", use.hours);
   describe(w, use.laying);
+}
+
+template <class W, Maybe<Event> T>
+void describe(W& w, T& event) {
+  w.extra(event.extra);
+  w.id(event.id);
+  w.choice("kind", event.kind, Leave::Nothing);
+  w.time("at", event.at);
+  w.reference("hookup", event.hookup);
+  w.reference("extension", event.extension);
+  w.reference("load", event.load);
+  w.reference("outlet", event.outlet);
+  w.text("contact", event.contact);
+  w.reference("pad", event.pad);
+  describe(w, event.laying);
 }
 
 template <class W, Maybe<Acceptance> T>

@@ -39,7 +39,7 @@ struct HeadingChange {
 using AnyChange =
     std::variant<Change<Supply>, Change<Panel>, Change<Circuit>, Change<Floor>, Change<Room>, Change<Outlet>,
                  Change<Run>, Change<FixedLoad>, Change<Machine>, Change<Cord>, Change<Pad>, Change<Hookup>,
-                 Change<ExtensionUse>, Change<Acceptance>, Change<HistoryEntry>, HeadingChange>;
+                 Change<ExtensionUse>, Change<Event>, Change<Acceptance>, Change<HistoryEntry>, HeadingChange>;
 
 struct Edit {
   std::string code;  // what it does, dotted, for the words: "hookup.move"

@@ -10,6 +10,7 @@
 #include "site/ids.h"
 #include "site/known.h"
 #include "site/place.h"
+#include "tables/laying.h"
 #include "tables/load_class.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
@@ -27,6 +28,17 @@ struct OutOfService {
 
 enum class Pin { Present, Missing, NotNeeded };  // not needed: two-wire cord of a double-insulated machine
 
+// A jacket's temperature as measured once the cord had warmed through: sets how well it gives off its heat.
+struct JacketReading {
+  units::Temperature surface = units::Temperature::fromCelsius(25.0);
+  units::Temperature air = units::Temperature::fromCelsius(25.0);
+  units::Current current{};
+  tables::Laying laying = tables::Laying::Floor;
+  double turns = 0.0;  // of a coil; layers of a reel
+
+  friend bool operator==(const JacketReading&, const JacketReading&) = default;
+};
+
 // The copper between a plug and what hangs on it; of a machine's own cord and of an extension alike.
 struct CordMake {
   std::string legend{};  // what is printed on the jacket, as read
@@ -39,6 +51,7 @@ struct CordMake {
   Pin pin = Pin::Present;
   bool groundFaultDevice = false;  // in line, at the plug
   bool printReadable = true;
+  std::optional<JacketReading> jacketReading{};
 
   friend bool operator==(const CordMake&, const CordMake&) = default;
 };
@@ -48,7 +61,10 @@ struct Inlet {
   tables::LoadClass loadClass = tables::LoadClass::Induction;
   Known<units::Voltage> plateVoltage{};
   Known<units::Current> plate{};
-  Known<units::Current> running{};  // when it draws other than its plate
+  Known<units::Current> running{};      // when it draws other than its plate
+  Known<units::Current> idle{};         // with its pad off the floor
+  Known<units::Current> lockedRotor{};  // at plate volts
+  std::string codeLetter{};             // of locked-rotor kVA per horsepower
   CordMake cord{};
   Extra extra{};
 
@@ -62,6 +78,9 @@ struct Machine {
   std::vector<Inlet> inlets{};
   Known<units::Power> shaftPower{};
   Known<units::Frequency> speed{};  // of the pad; revolutions per second
+  Known<double> inertiaKgM2{};      // of all that turns, at the pad's speed
+  Known<units::Force> headForce{};  // with which the pad is pressed on the floor
+  Known<units::Current> leakage{};  // to earth
   std::optional<PadId> pad{};
   bool doubleInsulated = false;
   bool wet = false;
@@ -85,9 +104,18 @@ struct Cord {
   friend bool operator==(const Cord&, const Cord&) = default;
 };
 
+// Which machines a pad is made for.
+enum class PadFamily { Unknown, SlowSpeed, SprayBuff, Burnish };
+enum class PadCondition { Sound, Worn, Loaded };  // loaded: full of what it has taken off the floor
+
 struct Pad {
   PadId id;
   std::string name{};
+  PadFamily family = PadFamily::Unknown;
+  PadCondition condition = PadCondition::Sound;
+  bool offCentre = false;
+  Known<units::Length> diameter{};
+  Known<double> friction{};  // of the pad on this building's floors
   Known<units::Frequency> ratedSpeed{};
   Known<double> dragFactor{};  // torque against the machine's usual pad
   Extra extra{};

@@ -47,6 +47,11 @@ struct FileForm<units::Power> : SiForm<units::Power> {
   static constexpr double kLowest = 0.0, kHighest = 1e5;
 };
 template <>
+struct FileForm<units::Force> : SiForm<units::Force> {
+  static constexpr std::string_view kUnit = "n";
+  static constexpr double kLowest = 0.0, kHighest = 5000.0;
+};
+template <>
 struct FileForm<units::Duration> : SiForm<units::Duration> {
   static constexpr std::string_view kUnit = "s";
   static constexpr double kLowest = 0.0, kHighest = 48.0 * 3600.0;

@@ -78,6 +78,32 @@ inline constexpr std::array kFileWords<tables::Laying> = {
     FileWord<tables::Laying>{tables::Laying::Coiled, "coiled"},
     FileWord<tables::Laying>{tables::Laying::Reel, "reel"}};
 
+template <>
+inline constexpr std::array kFileWords<FaceColour> = {
+    FileWord<FaceColour>{FaceColour::Unknown, "unknown"}, FileWord<FaceColour>{FaceColour::White, "white"},
+    FileWord<FaceColour>{FaceColour::Ivory, "ivory"},     FileWord<FaceColour>{FaceColour::Grey, "grey"},
+    FileWord<FaceColour>{FaceColour::Brown, "brown"},     FileWord<FaceColour>{FaceColour::Black, "black"},
+    FileWord<FaceColour>{FaceColour::Red, "red"},         FileWord<FaceColour>{FaceColour::Orange, "orange"},
+    FileWord<FaceColour>{FaceColour::Blue, "blue"},       FileWord<FaceColour>{FaceColour::Green, "green"}};
+
+template <>
+inline constexpr std::array kFileWords<PadFamily> = {
+    FileWord<PadFamily>{PadFamily::Unknown, "unknown"}, FileWord<PadFamily>{PadFamily::SlowSpeed, "slow-speed"},
+    FileWord<PadFamily>{PadFamily::SprayBuff, "spray-buff"}, FileWord<PadFamily>{PadFamily::Burnish, "burnish"}};
+
+template <>
+inline constexpr std::array kFileWords<PadCondition> = {FileWord<PadCondition>{PadCondition::Sound, "sound"},
+                                                        FileWord<PadCondition>{PadCondition::Worn, "worn"},
+                                                        FileWord<PadCondition>{PadCondition::Loaded, "loaded"}};
+
+template <>
+inline constexpr std::array kFileWords<EventKind> = {
+    FileWord<EventKind>{EventKind::Start, "start"},          FileWord<EventKind>{EventKind::Stop, "stop"},
+    FileWord<EventKind>{EventKind::PlugIn, "plug-in"},       FileWord<EventKind>{EventKind::Unplug, "unplug"},
+    FileWord<EventKind>{EventKind::ChangePad, "change-pad"}, FileWord<EventKind>{EventKind::Lay, "lay"},
+    FileWord<EventKind>{EventKind::LoadOn, "load-on"},       FileWord<EventKind>{EventKind::LoadOff, "load-off"},
+    FileWord<EventKind>{EventKind::ContactOn, "contact-on"}, FileWord<EventKind>{EventKind::ContactOff, "contact-off"}};
+
 template <class Enum>
 [[nodiscard]] constexpr std::string_view fileWord(Enum value) {
   for (const auto& entry : kFileWords<Enum>) {

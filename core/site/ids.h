@@ -20,6 +20,7 @@ using CordId = base::Id<struct CordKind>;
 using PadId = base::Id<struct PadKind>;
 using HookupId = base::Id<struct HookupKind>;
 using ExtensionUseId = base::Id<struct ExtensionUseKind>;
+using EventId = base::Id<struct EventKindTag>;
 using AcceptanceId = base::Id<struct AcceptanceKind>;
 using HistoryId = base::Id<struct HistoryKind>;
 

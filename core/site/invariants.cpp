@@ -43,6 +43,7 @@ base::Result<base::Done> checkInvariants(const Site& site) {
   if (!fault) fault = wiringFault(site);
   if (!fault) fault = socketFault(site);
   if (!fault) fault = pluggingFault(site);
+  if (!fault) fault = eventFault(site);
   if (fault) return std::move(*fault);
   return base::Done{};
 }

@@ -10,7 +10,7 @@ namespace cordreach::site {
 
 // The first thing that is wrong, with its place as a JSON pointer into the written file. Errors: site.dangling_id,
 // site.wiring_loop, site.plug_in_two_sockets, site.socket_taken_twice, site.plugging_loop, site.out_of_range,
-// site.no_contact, site.no_inlet, site.two_feeds, site.hours_reversed.
+// site.no_contact, site.no_inlet, site.two_feeds, site.hours_reversed, site.event_about_nothing.
 [[nodiscard]] base::Result<base::Done> checkInvariants(const Site& site);
 
 }  // namespace cordreach::site

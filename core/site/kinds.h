@@ -38,6 +38,8 @@ inline constexpr std::string_view kKindKey<Hookup> = "hookups";
 template <>
 inline constexpr std::string_view kKindKey<ExtensionUse> = "extensions";
 template <>
+inline constexpr std::string_view kKindKey<Event> = "events";
+template <>
 inline constexpr std::string_view kKindKey<Acceptance> = "accepted";
 template <>
 inline constexpr std::string_view kKindKey<HistoryEntry> = "history";
@@ -58,6 +60,7 @@ void forEachKind(Visit&& visit) {
   visit.template operator()<Pad>();
   visit.template operator()<Hookup>();
   visit.template operator()<ExtensionUse>();
+  visit.template operator()<Event>();
   visit.template operator()<Acceptance>();
   visit.template operator()<HistoryEntry>();
 }
@@ -95,6 +98,18 @@ struct ThingOf<CordId> {
 template <>
 struct ThingOf<PadId> {
   using Type = Pad;
+};
+template <>
+struct ThingOf<FixedLoadId> {
+  using Type = FixedLoad;
+};
+template <>
+struct ThingOf<HookupId> {
+  using Type = Hookup;
+};
+template <>
+struct ThingOf<ExtensionUseId> {
+  using Type = ExtensionUse;
 };
 
 }  // namespace cordreach::site

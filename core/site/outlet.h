@@ -18,6 +18,9 @@ namespace cordreach::site {
 
 enum class HowKnown { Traced, Assumed, Directory };
 
+// Of the receptacle's face, where a building gives colours a meaning.
+enum class FaceColour { Unknown, White, Ivory, Grey, Brown, Black, Red, Orange, Blue, Green };
+
 // Which breaker feeds a contact, and how sure that is.
 struct Assignment {
   CircuitId circuit;
@@ -39,7 +42,10 @@ struct Contact {
   bool loose = false;
   bool blocked = false;
   bool lockedCover = false;
-  std::vector<std::size_t> poles{};  // of its circuit's phases, those it is across; empty: all; one: that to neutral
+  std::string keyHolder{};  // of the locked cover
+  FaceColour colour = FaceColour::Unknown;
+  UseClass use = UseClass::Ordinary;  // what its colour or label says; the stricter of this and its circuit's counts
+  std::vector<std::size_t> poles{};   // of its circuit's phases, those it is across; empty: all; one: that to neutral
   Extra extra{};
 
   friend bool operator==(const Contact&, const Contact&) = default;
@@ -53,7 +59,8 @@ struct Outlet {
   std::string room{};
   std::string wall{};
   std::vector<Contact> contacts{};  // one: a single receptacle; two: a duplex
-  bool groundFaultDevice = false;   // a ground-fault receptacle: protects itself and what its circuit feeds beyond
+  bool floorBox = false;
+  bool groundFaultDevice = false;  // a ground-fault receptacle: protects itself and what its circuit feeds beyond
   Extra extra{};
 
   friend bool operator==(const Outlet&, const Outlet&) = default;
@@ -68,6 +75,9 @@ struct Run {
   Known<units::Length> length{};
   Known<units::WireSize> size{};  // absent: the circuit's
   std::vector<geometry::Point> path{};
+  Known<units::Length> drops{};  // what goes up and down besides the drawn way
+  std::string cable{};           // its type, as printed: "MC", "NM-B", "THHN"
+  std::string raceway{};         // what it runs in
   Extra extra{};
 
   friend bool operator==(const Run&, const Run&) = default;
@@ -76,9 +86,18 @@ struct Run {
 struct Cycle {
   units::Duration on{};
   units::Duration off{};
+  std::optional<units::Duration> firstOn{};  // a time of day at which it comes on; none: nobody knows
 
   [[nodiscard]] double onFraction() const { return on / (on + off); }
   friend bool operator==(const Cycle&, const Cycle&) = default;
+};
+
+// A battery charger: its plate's amps for a while, then less and less.
+struct Charge {
+  units::Duration constant{};
+  units::Duration taper{};  // from there down to a twentieth
+
+  friend bool operator==(const Charge&, const Charge&) = default;
 };
 
 struct FixedLoad {
@@ -90,8 +109,10 @@ struct FixedLoad {
   tables::LoadClass loadClass = tables::LoadClass::Resistance;
   Known<units::Current> plate{};
   Known<units::Current> running{};  // what it really draws; absent: typical of its kind, or the plate
+  Known<units::Current> leakage{};  // to earth
   std::optional<Cycle> cycle{};
-  std::optional<Hours> hours{};  // none: always
+  std::optional<Charge> charge{};  // begins with its hours
+  std::optional<Hours> hours{};    // none: always
   bool off = false;
   std::optional<Place> place{};
   Extra extra{};

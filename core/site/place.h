@@ -35,8 +35,17 @@ struct Picture {
   double metresPerPixel = 0.0;
   geometry::Point origin{};  // where its top left corner lies
   double turnDegrees = 0.0;
+  double dim = 0.0;     // 0: as it is, 1: not to be seen
+  std::string issue{};  // of the plan: its date or revision, as printed on it
 
   friend bool operator==(const Picture&, const Picture&) = default;
+};
+
+// A line along which people walk and cords are led, where no walls are drawn.
+struct CorridorLine {
+  std::vector<geometry::Point> points{};
+
+  friend bool operator==(const CorridorLine&, const CorridorLine&) = default;
 };
 
 struct Floor {
@@ -44,6 +53,7 @@ struct Floor {
   std::string name{};
   int level = 0;  // 0: ground
   std::vector<Wall> walls{};
+  std::vector<CorridorLine> corridorLines{};
   std::optional<Picture> picture{};
   Extra extra{};
 

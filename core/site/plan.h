@@ -73,6 +73,36 @@ struct ExtensionUse {
   friend bool operator==(const ExtensionUse&, const ExtensionUse&) = default;
 };
 
+// Something that happens at a time of the planned day besides the hours of hookups and loads.
+enum class EventKind {
+  Start,   // of a hookup that is plugged in
+  Stop,    // switched off, still plugged in
+  PlugIn,  // of a hookup that was pulled out
+  Unplug,
+  ChangePad,  // of a hookup
+  Lay,        // of an extension or of a hookup's own cord: coiled, uncoiled, covered
+  LoadOn,     // of a fixed load: on from here, whatever its cycle
+  LoadOff,
+  ContactOn,  // of a contact that is switched or controlled
+  ContactOff,
+};
+
+struct Event {
+  EventId id;
+  EventKind kind = EventKind::Start;
+  units::Duration at{};              // time of the planned day
+  std::optional<HookupId> hookup{};  // what it is about: one of these
+  std::optional<ExtensionUseId> extension{};
+  std::optional<FixedLoadId> load{};
+  std::optional<OutletId> outlet{};
+  std::string contact{};       // of the outlet
+  std::optional<PadId> pad{};  // of a change of pad; none: the machine's own
+  LayingOfCord laying{};       // of a Lay
+  Extra extra{};
+
+  friend bool operator==(const Event&, const Event&) = default;
+};
+
 // A CAUTION taken for this site by a named person.
 struct Acceptance {
   AcceptanceId id;

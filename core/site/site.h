@@ -28,7 +28,7 @@ struct Site {
   Ambient ambient{};
   std::tuple<Collection<Supply>, Collection<Panel>, Collection<Circuit>, Collection<Floor>, Collection<Room>,
              Collection<Outlet>, Collection<Run>, Collection<FixedLoad>, Collection<Machine>, Collection<Cord>,
-             Collection<Pad>, Collection<Hookup>, Collection<ExtensionUse>, Collection<Acceptance>,
+             Collection<Pad>, Collection<Hookup>, Collection<ExtensionUse>, Collection<Event>, Collection<Acceptance>,
              Collection<HistoryEntry>>
       collections{};
   Extra extra{};

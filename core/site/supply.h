@@ -44,8 +44,10 @@ struct Panel {
   std::string room{};
   std::string keyHolder{};
   std::string hours{};
-  std::string owner{};  // whose power it is
-  std::string call{};   // whom to call
+  std::string owner{};                 // whose power it is
+  std::string call{};                  // whom to call
+  Known<units::Current> mainRating{};  // of its main breaker
+  Known<int> spaces{};                 // places for a pole, used or not
   Extra extra{};
 
   friend bool operator==(const Panel&, const Panel&) = default;
@@ -67,6 +69,9 @@ struct Circuit {
   bool groundFault = false;  // ground-fault breaker
   bool arcFault = false;
   bool mayNotTrip = false;  // old or damaged: not to be relied on
+  bool tied = false;        // its handles, or its handle and those it shares a neutral with, move together
+  bool tandem = false;      // two breakers in one space
+  bool spare = false;       // a breaker that feeds nothing
   UseClass use = UseClass::Ordinary;
   std::string askWhom{};                       // of an ask-first circuit
   std::vector<CircuitId> sharesNeutralWith{};  // a multiwire circuit: the others of the group

@@ -96,7 +96,7 @@ class SiteMaker {
   }
   [[nodiscard]] site::Extra maybeExtra() {
     if (!m_size.strangeKeys || !m_dice.chance(0.1)) return {};
-    return {{"colour", "\"red\""}, {"seen", "[1, 2.50, {\"a\": null}]"}};
+    return {{"paint", "\"red\""}, {"seen", "[1, 2.50, {\"a\": null}]"}};
   }
 
   void makePlaces() {
@@ -251,7 +251,25 @@ class SiteMaker {
       m_site.all<site::Hookup>().put(hookup);
     }
   }
+  void makeEvents() {
+    for (const site::FixedLoad& load : m_site.all<site::FixedLoad>()) {
+      if (!m_dice.chance(0.3)) continue;
+      m_site.all<site::Event>().put({.id = site::EventId("V" + load.id.text()),
+                                     .kind = site::EventKind::LoadOn,
+                                     .at = whole(0, 47) * units::hour,
+                                     .load = load.id});
+    }
+    for (const site::Hookup& hookup : m_site.all<site::Hookup>()) {
+      if (!m_dice.chance(0.3)) continue;
+      m_site.all<site::Event>().put({.id = site::EventId("V" + hookup.id.text()),
+                                     .kind = site::EventKind::Lay,
+                                     .at = whole(0, 47) * units::hour,
+                                     .hookup = hookup.id,
+                                     .laying = {tables::Laying::Coiled, whole(2, 20), {}}});
+    }
+  }
   void makeRecords() {
+    makeEvents();
     m_site.all<site::Acceptance>().put(
         {.id = site::AcceptanceId("A1"), .finding = "circuit.over_rating", .who = word()});
     m_site.all<site::HistoryEntry>().put({.id = site::HistoryId("Y1"), .kind = "trace", .text = word()});

@@ -17,9 +17,12 @@ using testing::randomSite;
 
 std::string codeOf(const base::Result<base::Done>& result) { return result ? "" : result.error().code; }
 
-// All hookups away, all cords relabelled, a pad more, a new name.
+// All events and hookups away, all cords relabelled, a pad more, a new name.
 site::Edit largeEdit(const site::Site& site) {
   site::Edit edit{"test.large", {}};
+  for (const site::Event& event : site.all<site::Event>()) {
+    edit.changes.push_back(Change<site::Event>{event, std::nullopt});
+  }
   for (const site::Hookup& hookup : site.all<site::Hookup>()) {
     edit.changes.push_back(Change<site::Hookup>{hookup, std::nullopt});
   }
