@@ -18,23 +18,21 @@ using units::volt;
 class SmallSite {
  public:
   SmallSite() {
-    site::Supply supply{site::SupplyId("S"), "Service", {}, {}, {}, {}, {}, {}};
+    site::Supply supply{.id = site::SupplyId("S"), .name = "Service"};
     supply.loopImpedance = site::known(0.06 * units::ohm);
     supply.openCircuit = site::known(120.0 * volt);
     site.all<site::Supply>().put(supply);
-    site::Panel panel{site::PanelId("P"), "P", site::SupplyId("S"), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-    site.all<site::Panel>().put(panel);
+    site.all<site::Panel>().put({.id = site::PanelId("P"), .name = "P", .supply = site::SupplyId("S")});
   }
 
   // A breaker with one run of 12 AWG to an outlet of the same name, a duplex of that receptacle.
   SmallSite& circuit(const std::string& id, double ratingA, double runFt, std::size_t phase = 0,
                      const std::string& receptacle = "5-20") {
-    site::Circuit circuit{
-        site::CircuitId(id), site::PanelId("P"), id, {phase}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
+    site::Circuit circuit{.id = site::CircuitId(id), .panel = site::PanelId("P"), .number = id, .phases = {phase}};
     circuit.rating = site::known(ratingA * ampere);
     circuit.size = site::known(units::WireSize::awg(12));
     site.all<site::Circuit>().put(circuit);
-    site::Outlet outlet{site::OutletId(id), id, {}, {}, {}, {}, {}, {}, {}};
+    site::Outlet outlet{.id = site::OutletId(id), .label = id};
     for (const char* name : {"upper", "lower"}) {
       site::Contact contact;
       contact.name = name;
@@ -43,9 +41,8 @@ class SmallSite {
       outlet.contacts.push_back(contact);
     }
     site.all<site::Outlet>().put(outlet);
-    site::Run run{site::RunId(id), circuit.id, {}, outlet.id, {}, {}, {}, {}};
-    run.length = site::known(runFt * foot);
-    site.all<site::Run>().put(run);
+    site.all<site::Run>().put(
+        {.id = site::RunId(id), .circuit = circuit.id, .to = outlet.id, .length = site::known(runFt * foot)});
     return *this;
   }
 
@@ -57,13 +54,12 @@ class SmallSite {
     inlet.plateVoltage = site::known(120.0 * volt);
     inlet.plate = site::known(plateA * ampere);
     inlet.cord = cordMake(awg, cordFt);
-    site::Machine machine{site::MachineId(id), id, "burnisher", {inlet}, {}, {}, {}, {}, {}, {}, {}, {}, {}};
-    site.all<site::Machine>().put(machine);
+    site.all<site::Machine>().put({.id = site::MachineId(id), .name = id, .kind = "burnisher", .inlets = {inlet}});
     return *this;
   }
 
   SmallSite& cord(const std::string& id, int awg, double lengthFt, std::size_t sockets = 1) {
-    site::Cord cord{site::CordId(id), id, cordMake(awg, lengthFt), {}, {}, {}, {}};
+    site::Cord cord{.id = site::CordId(id), .label = id, .make = cordMake(awg, lengthFt)};
     cord.sockets.assign(sockets, "5-15");
     site.all<site::Cord>().put(cord);
     return *this;
@@ -71,19 +67,7 @@ class SmallSite {
 
   SmallSite& load(const std::string& id, const std::string& circuit, double currentA,
                   std::optional<site::Cycle> cycle = std::nullopt) {
-    site::FixedLoad load{site::FixedLoadId(id),
-                         id,
-                         site::CircuitId(circuit),
-                         {},
-                         {},
-                         tables::LoadClass::Resistance,
-                         {},
-                         {},
-                         {},
-                         {},
-                         false,
-                         {},
-                         {}};
+    site::FixedLoad load{.id = site::FixedLoadId(id), .name = id, .circuit = site::CircuitId(circuit)};
     load.running = site::known(currentA * ampere);
     load.cycle = cycle;
     site.all<site::FixedLoad>().put(load);
@@ -91,20 +75,19 @@ class SmallSite {
   }
 
   SmallSite& extension(const std::string& cord, const std::string& outlet, site::LayingOfCord laying = {}) {
-    site::ExtensionUse use{site::ExtensionUseId("X" + cord),
-                           site::CordId(cord),
-                           site::OutletSocket{site::OutletId(outlet), "upper"},
-                           {},
-                           laying,
-                           {}};
-    site.all<site::ExtensionUse>().put(use);
+    site.all<site::ExtensionUse>().put({.id = site::ExtensionUseId("X" + cord),
+                                        .cord = site::CordId(cord),
+                                        .socket = site::OutletSocket{site::OutletId(outlet), "upper"},
+                                        .laying = laying});
     return *this;
   }
 
   SmallSite& plug(const std::string& machine, site::Socket socket,
                   std::optional<std::pair<double, double>> hours = {}) {
-    site::Hookup hookup{
-        site::HookupId("H" + machine), site::MachineId(machine), "A", std::move(socket), {}, {}, {}, {}, {}, {}, {}};
+    site::Hookup hookup{.id = site::HookupId("H" + machine),
+                        .machine = site::MachineId(machine),
+                        .inlet = "A",
+                        .socket = std::move(socket)};
     if (hours) hookup.hours = site::Hours{hours->first * units::hour, hours->second * units::hour};
     site.all<site::Hookup>().put(hookup);
     return *this;
