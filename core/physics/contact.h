@@ -5,12 +5,25 @@
 // time. Range: within a factor of two; the figure is of the whole plug, a glowing spot is hundreds of kelvin hotter.
 #pragma once
 
+#include "physics/cord_section.h"
 #include "units/quantity.h"
 #include "units/wire_size.h"
 
 namespace cordreach::physics {
 
 enum class ContactClass { Healthy, Worn, Failing };
+
+// One way each: what a cord's line and neutral meet at its plug.
+struct PlugContacts {
+  units::Resistance line;
+  units::Resistance neutral;
+};
+
+// Of a class at one end of its band; only one of two contacts fails at a time, here the line's.
+[[nodiscard]] PlugContacts contactsOf(ContactClass contact, Corner corner = Corner::Likely);
+
+// What a contact of that resistance offers that current: less than its own once its voltage is held.
+[[nodiscard]] units::Resistance resistanceAt(units::Resistance contact, units::Current rms);
 
 struct ContactHeat {
   units::Power power;  // of both contacts
@@ -28,6 +41,9 @@ struct ContactBand {
 // Of a plug whose two contacts have those resistances.
 [[nodiscard]] ContactHeat contactHeat(units::WireSize size, units::Resistance line, units::Resistance neutral,
                                       units::Current rms);
+
+// How slowly a plug pair warms: its heat capacity over what it gives off. Own estimate, within a factor of two.
+[[nodiscard]] units::Duration plugTimeConstant(units::WireSize size);
 
 // What two conductors of a cord carry away on one side of a plug.
 [[nodiscard]] units::ThermalConductance cordFin(units::WireSize size);

@@ -31,13 +31,13 @@ physics::Corner heatCorner(Corner corner) {
   return physics::Corner::Likely;
 }
 
-physics::CordSection sectionOf(const site::CordMake& make, const site::LayingOfCord& laying) {
+physics::CordSection sectionAsMade(const site::CordMake& make, tables::Laying laying, double turns) {
   const tables::CordType* type = tables::cordType(make.type);
   physics::CordSection section{sizeOf(make)};
   section.conductors = conductorsOf(make);
   section.family = type != nullptr ? type->family : tables::CordFamily::Hard;
-  section.laying = laying.laying;
-  section.turns = laying.turns;
+  section.laying = laying;
+  section.turns = turns;
   return section;
 }
 
@@ -54,6 +54,25 @@ LinearResistance lineThrough(Resistance resistance) {
 }
 
 }  // namespace
+
+physics::CordSection sectionOf(const site::CordMake& make, const site::LayingOfCord& laying) {
+  physics::CordSection section = sectionAsMade(make, laying.laying, laying.turns);
+  section.lossScale = lossScaleOf(make);
+  return section;
+}
+
+double lossScaleOf(const site::CordMake& make) {
+  if (!make.jacketReading) return 1.0;
+  const site::JacketReading& reading = *make.jacketReading;
+  if (!(reading.current > 0.0 * ampere) || reading.surface <= reading.air) return 1.0;
+  return physics::lossScaleFrom(sectionAsMade(make, reading.laying, reading.turns), reading.current, reading.air,
+                                reading.surface);
+}
+
+bool isAtEnd(double lossScale) {
+  constexpr double kClose = 1e-5;
+  return lossScale <= physics::leastLossScale() + kClose || lossScale >= physics::mostLossScale() - kClose;
+}
 
 RunHeat::RunHeat(const Inputs& inputs)
     : m_wall(inputs.wall),
@@ -95,9 +114,8 @@ CordHeat::CordHeat(const Inputs& inputs)
   m_worstLengthM = worst.in(metre);
   m_restLengthM = (whole - worst).in(metre);
   m_reactanceOhm = (tables::cordReactance60Hz(m_section.size).value * whole).in(ohm);
-  const auto contact = physics::contactHeat(m_section.size, physics::ContactClass::Healthy, 1.0 * ampere);
-  constexpr double kContactsInAPlug = 2.0;
-  m_contactOhm = contact.likely.power.in(units::watt) / kContactsInAPlug;
+  const auto contact = inputs.looseContact ? physics::ContactClass::Worn : physics::ContactClass::Healthy;
+  m_contacts = physics::contactsOf(contact, inputs.looseContact ? m_corner : physics::Corner::Likely);
 }
 
 double CordHeat::ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) const {
@@ -107,10 +125,20 @@ double CordHeat::ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) c
 
 network::Branch CordHeat::warm(double poleRmsA, double neutralRmsA) const {
   const double rmsA = std::max(poleRmsA, neutralRmsA);
-  double resistanceOhm = m_contactOhm + m_worstLengthM * ohmPerMetreAt(m_worst, rmsA);
-  if (m_restLengthM > 0.0) resistanceOhm += m_restLengthM * ohmPerMetreAt(m_rest, rmsA);
-  const network::Phasor conductor{resistanceOhm, m_reactanceOhm};
-  return {conductor, conductor};
+  double resistanceOhm = m_worstLengthM * ohmPerMetreAt(m_worst, rmsA);
+  if (isPartly()) resistanceOhm += m_restLengthM * ohmPerMetreAt(m_rest, rmsA);
+  return behindContacts(resistanceOhm, poleRmsA, neutralRmsA);
+}
+
+network::Branch CordHeat::at(units::Temperature worst, units::Temperature rest) const {
+  return behindContacts(m_worstLengthM * m_ohmPerMetre.at(worst) + m_restLengthM * m_ohmPerMetre.at(rest), 0.0, 0.0);
+}
+
+network::Branch CordHeat::behindContacts(double conductorOhm, double poleRmsA, double neutralRmsA) const {
+  const double lineOhm = physics::resistanceAt(m_contacts.line, poleRmsA * ampere).in(ohm);
+  const double neutralOhm = physics::resistanceAt(m_contacts.neutral, neutralRmsA * ampere).in(ohm);
+  return {network::Phasor{conductorOhm + lineOhm, m_reactanceOhm},
+          network::Phasor{conductorOhm + neutralOhm, m_reactanceOhm}};
 }
 
 // Heat stored over heat given off is the time constant; eight of them leave 0.03 % of the rise.

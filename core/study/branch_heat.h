@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "physics/contact.h"
 #include "physics/cord_heat.h"
 #include "physics/cord_ladder.h"
 #include "physics/cord_section.h"
@@ -30,6 +31,15 @@ struct LinearResistance {
     return at20 + perKelvin * (temperature.celsius() - 20.0);
   }
 };
+
+// How well a cord gives off its heat against the model, from a jacket temperature measured on it, 0.6 to 1.5; 1 without
+// a reading, or with one of a cord that carried nothing or was no warmer than the air.
+[[nodiscard]] double lossScaleOf(const site::CordMake& make);
+// A scale at an end of what one reading is believed: it was misread, or the cord is not what it is taken for.
+[[nodiscard]] bool isAtEnd(double lossScale);
+
+// A stretch of that cord that lies so, with the scale of its reading.
+[[nodiscard]] physics::CordSection sectionOf(const site::CordMake& make, const site::LayingOfCord& laying);
 
 class RunHeat : public timeline::BranchHeat {
  public:
@@ -61,10 +71,16 @@ class CordHeat : public timeline::BranchHeat {
     const site::LayingOfCord& laying;
     units::Temperature room;
     Corner corner;
+    bool looseContact = false;  // of the socket its plug is in
   };
   explicit CordHeat(const Inputs& inputs);
 
   [[nodiscard]] network::Branch warm(double poleRmsA, double neutralRmsA) const override;
+  // With the conductor that warm where it lies worst, and where it lies on the floor beside that.
+  [[nodiscard]] network::Branch at(units::Temperature worst, units::Temperature rest) const;
+  // The stretch that lies worst, of the whole cord unless part of it lies on the floor.
+  [[nodiscard]] const physics::CordSection& section() const { return m_section; }
+  [[nodiscard]] bool isPartly() const { return m_restLengthM > 0.0; }
   // Hottest place after that long; none: beyond the model. Remembers what it was asked, for one thread.
   [[nodiscard]] std::optional<physics::HeatResult> after(units::Current rms, units::Duration run) const;
   // From cold until the conductor reaches that temperature; none: not within that run.
@@ -72,6 +88,8 @@ class CordHeat : public timeline::BranchHeat {
                                                       units::Duration run) const;
 
  private:
+  // A conductor of that resistance with its contact in front, which offers less once its voltage is held.
+  [[nodiscard]] network::Branch behindContacts(double conductorOhm, double poleRmsA, double neutralRmsA) const;
   [[nodiscard]] double ohmPerMetreAt(const physics::CordLadder& ladder, double rmsA) const;
   [[nodiscard]] bool isAtRestAfter(units::Duration run, units::Current rms) const;
   [[nodiscard]] std::optional<physics::HeatResult> heated(units::Current rms, units::Duration run) const;
@@ -91,7 +109,7 @@ class CordHeat : public timeline::BranchHeat {
   double m_worstLengthM = 0.0;
   double m_restLengthM = 0.0;
   double m_reactanceOhm = 0.0;
-  double m_contactOhm = 0.0;
+  physics::PlugContacts m_contacts;
   mutable std::vector<Asked> m_asked;
 };
 

@@ -53,16 +53,22 @@ physics::BreakerAir breakerAirOf(const site::Site& site) {
   return physics::BreakerAir::panelIn(roomOf(site));
 }
 
+std::optional<physics::Breaker> breakerOf(const site::Circuit& circuit) {
+  if (!circuit.rating) return std::nullopt;
+  return physics::Breaker{circuit.rating->value, kindOf(circuit.curve)};
+}
+
 BreakerAnswer breakerAnswerOf(const site::Site& site, const site::Circuit& circuit, const BreakerMoment& moment) {
-  if (!circuit.rating) {
+  const auto breaker = breakerOf(circuit);
+  if (!breaker) {
     BreakerAnswer answer;
     answer.carrying = moment.before;
     answer.current = moment.load.current.likely;
     answer.run = moment.run;
     return answer;
   }
-  BreakerAnswer answer = answerFor(site, {circuit.rating->value, kindOf(circuit.curve)}, moment);
-  answer.rating = circuit.rating->value;
+  BreakerAnswer answer = answerFor(site, *breaker, moment);
+  answer.rating = breaker->rating;
   return answer;
 }
 

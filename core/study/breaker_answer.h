@@ -17,6 +17,8 @@ struct BreakerMoment {
 };
 
 [[nodiscard]] physics::BreakerAir breakerAirOf(const site::Site& site);
+// None: nobody knows its rating.
+[[nodiscard]] std::optional<physics::Breaker> breakerOf(const site::Circuit& circuit);
 
 // Of a circuit; without a rating its trip is unknown.
 [[nodiscard]] BreakerAnswer breakerAnswerOf(const site::Site& site, const site::Circuit& circuit,
