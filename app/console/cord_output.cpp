@@ -48,6 +48,12 @@ void putCandidate(JsonWriter& json, const CordCandidate& candidate, const text::
   } else {
     json.text("limit", candidate.limit);
   }
+  json.openArray("limits");
+  for (const planning::LimitUse& one : candidate.limits) {
+    json.openObject().text("limit", planning::nameOf(one.limit));
+    json.number("used_percent", one.used ? std::optional(100.0 * *one.used) : std::nullopt).closeObject();
+  }
+  json.closeArray();
   json.text("why", text::forConsole(reasonsOf(candidate, book))).closeObject();
 }
 
@@ -96,7 +102,13 @@ std::string cordJson(const CordAdvice& advice, const text::Phrasebook& book) {
   } else {
     json.null("choice");
   }
+  json.text("verdict", text::severityCode(advice.verdict));
   json.text("reason", text::forConsole(book.say(advice.reason, argumentsOf(advice, book))));
+  if (advice.findOut.empty()) {
+    json.null("find_out");
+  } else {
+    json.text("find_out", text::forConsole(book.say(advice.findOut, advice.findOutArguments)));
+  }
   json.openArray("candidates");
   for (const CordCandidate& candidate : advice.candidates) putCandidate(json, candidate, book);
   return json.closeArray().closeObject().line();
@@ -105,6 +117,7 @@ std::string cordJson(const CordAdvice& advice, const text::Phrasebook& book) {
 std::string cordPage(const CordAdvice& advice, const text::Phrasebook& book, bool color) {
   Page page(book, color);
   page.verdict(advice.verdict, book.say(advice.reason, argumentsOf(advice, book)));
+  if (!advice.findOut.empty()) page.paragraph(book.say(advice.findOut, advice.findOutArguments));
   if (!advice.candidates.empty()) {
     page.gap();
     std::vector<std::vector<std::string>> rows;

@@ -10,6 +10,8 @@
 #include "console/cord_output.h"
 #include "io/site_file.h"
 #include "physics/breaker_spec.h"
+#include "site/file_words.h"
+#include "tables/receptacles.h"
 #include "units/parse.h"
 
 namespace cordreach::console {
@@ -24,8 +26,20 @@ struct CordOptions {
   std::string breaker;
   std::string run;
   std::string receptacle;
+  std::string colour;
+  std::string site;
+  std::string at;
   std::string cart;
+  std::string cord;
+  planning::CordWhatIf whatIf;
+  bool wet = false;
   bool json = false;
+};
+
+// Files that the question keeps references to.
+struct CordSites {
+  std::optional<site::Site> building;
+  std::optional<site::Site> cart;
 };
 
 using Refusal = std::optional<int>;
@@ -36,7 +50,8 @@ site::Known<T> stated(T value, const std::string& typed) {
 }
 
 Refusal readBreaker(const CordOptions& options, const Console& console, planning::CordQuestion& question) {
-  if (options.breaker == "unknown") return std::nullopt;
+  if (options.breaker == "unknown" || !options.at.empty()) return std::nullopt;
+  if (options.breaker.empty()) return console.refuse({"console.no_breaker", {}, {}});
   const base::Result<physics::Breaker> breaker = physics::parseBreaker(options.breaker);
   if (!breaker) return console.refuse("--breaker", breaker.error());
   question.breaker = breaker.value().rating;
@@ -52,10 +67,67 @@ Refusal readRun(const CordOptions& options, const Console& console, planning::Co
   return std::nullopt;
 }
 
-Refusal readQuestion(const CordOptions& options, const Console& console, planning::CordQuestion& question) {
+Refusal readFace(const CordOptions& options, const Console& console, planning::CordQuestion& question) {
+  if (!options.receptacle.empty() && tables::receptacleType(options.receptacle) == nullptr) {
+    return console.refuse("--receptacle", {"console.no_receptacle", options.receptacle, {}});
+  }
+  question.receptacle = options.receptacle;
+  if (options.colour.empty()) return std::nullopt;
+  const auto colour = site::fromFileWord<site::FaceColour>(options.colour);
+  if (!colour) return console.refuse("--colour", {"console.no_colour", options.colour, {}});
+  question.colour = *colour;
+  return std::nullopt;
+}
+
+// `7`, or `7/lower`: an outlet by its label or id, and its contact; without one the first.
+std::optional<planning::SiteContact> contactNamed(const std::string& text, const site::Site& site) {
+  const auto slash = text.find('/');
+  const std::string outlet = text.substr(0, slash);
+  const std::string contact = slash == std::string::npos ? "" : text.substr(slash + 1);
+  for (const site::Outlet& one : site.all<site::Outlet>()) {
+    if (one.label != outlet && one.id.text() != outlet) continue;
+    for (const site::Contact& at : one.contacts) {
+      if (contact.empty() || at.name == contact) return planning::SiteContact{&site, one.id, at.name};
+    }
+  }
+  return std::nullopt;
+}
+
+Refusal readPlace(const CordOptions& options, const Console& console, CordSites& sites,
+                  planning::CordQuestion& question) {
+  const auto load = [&](const std::string& path, std::optional<site::Site>& into) -> Refusal {
+    base::Result<site::Site> site = io::loadSite(path);
+    if (!site) return console.refuseFile(path, site.error());
+    into = std::move(site).value();
+    return std::nullopt;
+  };
+  if (!options.cart.empty()) {
+    if (const Refusal refusal = load(options.cart, sites.cart)) return refusal;
+    question.cart = &*sites.cart;
+  }
+  if (options.at.empty()) return std::nullopt;
+  if (options.site.empty()) return console.refuse("--at", {"console.no_site", options.at, {}});
+  if (const Refusal refusal = load(options.site, sites.building)) return refusal;
+  question.at = contactNamed(options.at, *sites.building);
+  if (!question.at) return console.refuse("--at", {"console.no_outlet", options.at, {}});
+  return std::nullopt;
+}
+
+Refusal readJacket(const CordOptions& options, const Console& console, planning::CordQuestion& question) {
+  if (options.cord.empty()) return std::nullopt;
+  base::Result<site::CordMake> make = parseCordArgument(options.cord);
+  if (!make) return console.refuse("--cord", make.error());
+  question.jacket = std::move(make).value();
+  return std::nullopt;
+}
+
+Refusal readQuestion(const CordOptions& options, const Console& console, CordSites& sites,
+                     planning::CordQuestion& question) {
   base::Result<site::Inlet> inlet = parseMachineArgument(options.machine);
   if (!inlet) return console.refuse("--machine", inlet.error());
   question.inlet = std::move(inlet).value();
+  question.wet = options.wet;
+  question.whatIf = options.whatIf;
   const base::Result<units::Length> distance = units::parseLength(options.distance);
   if (!distance) return console.refuse("--distance", distance.error());
   if (distance.value() > kFarthest) {
@@ -64,24 +136,16 @@ Refusal readQuestion(const CordOptions& options, const Console& console, plannin
   question.distance = distance.value();
   if (const Refusal refusal = readBreaker(options, console, question)) return refusal;
   if (const Refusal refusal = readRun(options, console, question)) return refusal;
-  if (!options.receptacle.empty() && options.receptacle != "5-15" && options.receptacle != "5-20") {
-    return console.refuse("--receptacle", {"console.no_receptacle", options.receptacle, {}});
-  }
-  question.receptacle = options.receptacle;
-  return std::nullopt;
+  if (const Refusal refusal = readFace(options, console, question)) return refusal;
+  if (const Refusal refusal = readJacket(options, console, question)) return refusal;
+  return readPlace(options, console, sites, question);
 }
 
 int runCord(const CordOptions& options, const Console& console) {
   planning::CordQuestion question{};
   question.name = console.book.say("word.the_machine");
-  if (const Refusal refusal = readQuestion(options, console, question)) return *refusal;
-  std::optional<site::Site> cart;
-  if (!options.cart.empty()) {
-    base::Result<site::Site> site = io::loadSite(options.cart);
-    if (!site) return console.refuseFile(options.cart, site.error());
-    cart = std::move(site).value();
-    question.cart = &*cart;
-  }
+  CordSites sites;
+  if (const Refusal refusal = readQuestion(options, console, sites, question)) return *refusal;
   const planning::CordAdvice advice = planning::chooseCord(question);
   // An extension that is needed and not found is unsound whatever the best of the rest would be.
   const bool unsound = (advice.extensionNeeded && !advice.choice) || advice.verdict >= rules::Severity::Caution;
@@ -97,10 +161,21 @@ Work declareCord(CLI::App& command, Work& /*work*/) {
   command.add_option("--machine", options->machine, "Plate amps, kind, own cord:\n\"15A induction 14AWG/50ft\"")
       ->required();
   command.add_option("--distance", options->distance, "Outlet to the farthest work: 90ft")->required();
-  command.add_option("--breaker", options->breaker, "Of the outlet: 20A, or unknown")->required();
+  command.add_option("--breaker", options->breaker, "Of the outlet: 20A, or unknown");
   command.add_option("--run", options->run, "Panel to outlet: 60ft/12AWG");
-  command.add_option("--receptacle", options->receptacle, "5-15 or 5-20");
+  command.add_option("--receptacle", options->receptacle, "Its face: 5-15, 5-20, ...");
+  command.add_option("--colour", options->colour, "Of the face: white, red, orange, ...");
+  command.add_option("--site", options->site, "Site file that --at is in");
+  command.add_option("--at", options->at, "Outlet of the site, with its contact: 7/upper");
   command.add_option("--cart", options->cart, "Site file whose cords may be taken");
+  command.add_option("--cord", options->cord, "Only this one: \"SJTW 12/3 75ft\"");
+  command.add_flag("--wet", options->wet, "The machine works with water");
+  command.add_flag("--hot-day", options->whatIf.hotDay, "What if: 40 °C everywhere");
+  command.add_flag("--low-supply", options->whatIf.lowSupply, "What if: 5 % below nominal");
+  command.add_flag("--tired-breaker", options->whatIf.tiredBreaker, "What if: early on load, unsure in a fault");
+  command.add_flag("--coiled", options->whatIf.coiled, "What if: the cord left coiled");
+  command.add_flag("--second-machine", options->whatIf.secondMachine, "What if: the same again on its circuit");
+  command.add_flag("--chained", options->whatIf.chained, "What if: two joined instead of one");
   command.add_flag("--json", options->json, "One line of JSON");
   return [options](const Console& console) { return runCord(*options, console); };
 }

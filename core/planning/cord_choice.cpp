@@ -4,14 +4,11 @@
 #include <algorithm>
 #include <array>
 
-#include "planning/cord_site.h"
 #include "planning/outlet_choice.h"
 #include "rules/copper.h"
 #include "rules/finding_builder.h"
-#include "rules/judge.h"
 #include "rules/rule_table.h"
 #include "rules/voltage_limits.h"
-#include "study/assess.h"
 #include "study/assumptions.h"
 
 namespace cordreach::planning {
@@ -20,39 +17,7 @@ namespace {
 
 using rules::Severity;
 
-struct Judged {
-  study::HookupAnswer answer;
-  Severity verdict;
-  std::optional<rules::Finding> worst;
-};
-
-Judged judgeOn(const CordQuestion& question, units::Current breaker, const site::Cord* extension) {
-  const site::Site site = cordSite(question, breaker, extension);
-  const study::Answer answer = study::assess(site);
-  const auto findings = rules::judge(site, answer);
-  const site::HookupId& id = cordSiteHookup();
-  const study::HookupAnswer* hookup = answer.find(id);
-  CORDREACH_EXPECTS(hookup != nullptr);
-  Judged judged{*hookup, rules::verdictOf(id, findings), {}};
-  for (const rules::Finding& finding : findings) {
-    if (finding.severity == judged.verdict && !finding.hookups.empty()) {
-      judged.worst = finding;
-      break;
-    }
-  }
-  return judged;
-}
-
-// On the breaker that is known, or on the stricter of the usual two.
-Judged judgeWith(const CordQuestion& question, const site::Cord* extension) {
-  if (question.breaker) return judgeOn(question, *question.breaker, extension);
-  Judged small = judgeOn(question, 15.0 * units::ampere, extension);
-  Judged large = judgeOn(question, 20.0 * units::ampere, extension);
-  if (small.verdict != large.verdict) return small.verdict > large.verdict ? small : large;
-  return small.answer.voltage.likely <= large.answer.voltage.likely ? small : large;
-}
-
-std::vector<rules::Reason> whyOf(const CordQuestion& question, const Judged& judged) {
+std::vector<rules::Reason> whyOf(const CordQuestion& question, const JudgedCase& judged) {
   if (judged.worst) return judged.worst->why;
   const auto limits =
       rules::voltageLimitsOf(question.inlet, judged.answer.nominal, rules::ruleOf("machine.voltage").limitFraction());
@@ -61,8 +26,9 @@ std::vector<rules::Reason> whyOf(const CordQuestion& question, const Judged& jud
            {}}};
 }
 
-CordCandidate candidateOf(const CordQuestion& question, const site::Cord& cord, bool ofCart) {
-  const Judged judged = judgeWith(question, &cord);
+CordCandidate candidateOf(const CordQuestion& question, const site::Cord& cord) {
+  const std::vector<JudgedCase> cases = judgeCases(question, &cord);
+  const JudgedCase& judged = strictest(cases);
   const study::HookupAnswer& answer = judged.answer;
   const auto percent = [&](units::Voltage drop) { return 100.0 * (drop / answer.nominal); };
   CordCandidate candidate{cord.make.size->value,
@@ -75,25 +41,20 @@ CordCandidate candidateOf(const CordQuestion& question, const site::Cord& cord, 
                           answer.cords.front().conductor,
                           judged.verdict,
                           judged.worst ? judged.worst->code : "",
-                          whyOf(question, judged)};
-  if (ofCart) candidate.cord = cord.id;
+                          whyOf(question, judged),
+                          judged.limits,
+                          {}};
+  if (question.cart != nullptr && !question.jacket) candidate.cord = cord.id;
+  for (const JudgedCase& one : cases) candidate.byBreaker.push_back(one.verdict);
   return candidate;
 }
 
-// SJTW from 16 to 10 AWG in the lengths that every supplier keeps.
+// From 16 to 10 AWG in the lengths that every supplier keeps.
 std::vector<site::Cord> commonStock(const site::CordMake& own) {
   std::vector<site::Cord> cords;
   for (const int gauge : {16, 14, 12, 10}) {
     for (const double feet : {25.0, 50.0, 75.0, 100.0}) {
-      site::Cord cord{.id = site::CordId("stock")};
-      cord.make.type = "SJTW";
-      cord.make.size = site::known(units::WireSize::awg(gauge));
-      cord.make.conductors = site::known(3);
-      cord.make.length = site::known(feet * units::foot);
-      const std::string ends = own.plug.empty() ? "5-15" : own.plug;
-      cord.make.plug = ends;
-      cord.sockets = {ends};
-      cords.push_back(cord);
+      cords.push_back(stockCord(own, units::WireSize::awg(gauge), feet * units::foot));
     }
   }
   return cords;
@@ -113,29 +74,53 @@ std::vector<site::Cord> cartOf(const site::Site& site) {
   return cords;
 }
 
+// One stock size more: the first that clearly has more copper.
+units::WireSize oneSizeHeavier(const units::WireSize& own) {
+  for (const int gauge : {16, 14, 12, 10, 8, 6}) {
+    if (rules::isSizeHeavier(units::WireSize::awg(gauge), own)) return units::WireSize::awg(gauge);
+  }
+  return own;
+}
+
+// The first that is sound by that measure and at least one size heavier than the machine's own.
+template <class Verdict>
+std::optional<std::size_t> firstSound(const CordQuestion& question, const std::vector<CordCandidate>& candidates,
+                                      Verdict verdictOf) {
+  const units::WireSize own = study::sizeOf(question.inlet.cord);
+  for (std::size_t i = 0; i < candidates.size(); ++i) {
+    const bool sound = verdictOf(candidates[i]) < Severity::Caution;
+    if (sound && rules::isSizeHeavier(candidates[i].size, own)) return i;
+  }
+  return std::nullopt;
+}
+
+void name(const CordCandidate& candidate, base::Arguments& arguments) {
+  arguments.push_back(rules::text("size", candidate.size.name()));
+  arguments.push_back(rules::number("length_m", candidate.length.in(units::metre)));
+  if (!candidate.label.empty()) arguments.push_back(rules::text("cord", candidate.label));
+}
+
 void adviseWithout(const CordQuestion& question, CordAdvice& advice) {
-  const Judged judged = judgeWith(question, nullptr);
+  const std::vector<JudgedCase> cases = judgeCases(question, nullptr);
+  const JudgedCase& judged = strictest(cases);
   advice.verdict = judged.verdict;
   const bool sound = judged.verdict < Severity::Caution;
   advice.reason = sound ? "cord.not_needed" : "cord.not_needed_but_unsound";
   advice.arguments.push_back(rules::volts("voltage_v", judged.answer.voltage.likely));
   if (judged.worst) advice.arguments.push_back(rules::text(sound ? "notice" : "limit", judged.worst->code));
+  if (!sound && cases.size() > 1 && cases.back().verdict < Severity::Caution) {
+    advice.findOut = "find.breaker";
+    advice.findOutArguments = {rules::amperes("rating_a", likelyBreakers(question).back())};
+  }
 }
 
 void adviseAmong(const CordQuestion& question, CordAdvice& advice) {
-  const units::WireSize own = study::sizeOf(question.inlet.cord);
-  for (std::size_t i = 0; i < advice.candidates.size() && !advice.choice; ++i) {
-    const CordCandidate& candidate = advice.candidates[i];
-    const bool sound = candidate.verdict < Severity::Caution;
-    if (sound && rules::isSizeHeavier(candidate.size, own)) advice.choice = i;
-  }
+  advice.choice = firstSound(question, advice.candidates, [](const CordCandidate& one) { return one.verdict; });
   if (advice.choice) {
     const CordCandidate& chosen = advice.candidates[*advice.choice];
     advice.reason = "cord.chosen";
     advice.verdict = chosen.verdict;
-    advice.arguments.push_back(rules::text("size", chosen.size.name()));
-    advice.arguments.push_back(rules::number("length_m", chosen.length.in(units::metre)));
-    if (!chosen.label.empty()) advice.arguments.push_back(rules::text("cord", chosen.label));
+    name(chosen, advice.arguments);
     return;
   }
   advice.reason = advice.candidates.empty() ? "cord.none_long_enough" : "cord.none_works";
@@ -146,26 +131,102 @@ void adviseAmong(const CordQuestion& question, CordAdvice& advice) {
   if (!heaviest.limit.empty()) advice.arguments.push_back(rules::text("limit", heaviest.limit));
 }
 
+// Which single unknown, were it known to be well, would give a better answer.
+void findOutAmong(const CordQuestion& question, CordAdvice& advice) {
+  const std::size_t likely = question.at ? 1 : likelyBreakers(question).size();
+  if (likely > 1) {
+    const auto onLarger =
+        firstSound(question, advice.candidates, [](const CordCandidate& one) { return one.byBreaker.back(); });
+    if (onLarger && (!advice.choice || *onLarger < *advice.choice)) {
+      advice.findOut = "find.breaker";
+      advice.findOutArguments = {rules::amperes("rating_a", likelyBreakers(question).back())};
+      name(advice.candidates[*onLarger], advice.findOutArguments);
+      return;
+    }
+  }
+  const auto stops = [&](std::string_view code) {
+    const CordCandidate* shown = advice.choice               ? &advice.candidates[*advice.choice]
+                                 : advice.candidates.empty() ? nullptr
+                                                             : &advice.candidates.back();
+    return shown != nullptr && shown->limit == code;
+  };
+  const bool byVolts =
+      stops("machine.voltage") || stops("unknown.matters") || stops("drop.branch") || stops("drop.total");
+  if (byVolts && !question.at && !question.run) advice.findOut = "find.run";
+  if (advice.findOut.empty() && !advice.choice && question.inlet.plate && question.inlet.plate->isGuess()) {
+    advice.findOut = "find.plate";
+  }
+}
+
 }  // namespace
 
-CordAdvice chooseCord(const CordQuestion& question) {
-  const units::Length needed = question.distance + kSlack;
+site::Cord stockCord(const site::CordMake& own, const units::WireSize& size, units::Length length) {
+  site::Cord cord{.id = site::CordId("stock")};
+  cord.make.type = "SJTW";
+  cord.make.size = site::known(size);
+  cord.make.conductors = site::known(3);
+  cord.make.length = site::known(length);
+  const std::string ends = own.plug.empty() ? "5-15" : own.plug;
+  cord.make.plug = ends;
+  cord.sockets = {ends};
+  return cord;
+}
+
+std::vector<site::Cord> cordsOf(const CordQuestion& question) {
+  if (question.jacket) {
+    site::Cord cord = stockCord(question.inlet.cord, units::WireSize::awg(16), 50.0 * units::foot);
+    cord.id = site::CordId("jacket");
+    const std::string ends = cord.make.plug;
+    cord.make = *question.jacket;
+    if (cord.make.plug.empty()) cord.make.plug = ends;
+    if (!cord.make.size || !cord.make.length) return {};
+    return {cord};
+  }
+  return question.cart != nullptr ? cartOf(*question.cart) : commonStock(question.inlet.cord);
+}
+
+std::vector<CordCandidate> judgeCords(const CordQuestion& question, const std::vector<site::Cord>& cords,
+                                      const base::Progress& progress) {
+  std::vector<CordCandidate> judged;
+  for (const site::Cord& cord : cords) {
+    if (progress.stopRequested()) break;
+    judged.push_back(candidateOf(question, cord));
+    if (progress.report) progress.report(static_cast<double>(judged.size()) / static_cast<double>(cords.size()));
+  }
+  return judged;
+}
+
+units::Length neededFor(const CordQuestion& question) { return question.distance + kSlack; }
+
+bool reaches(const CordQuestion& question, units::Length extension) {
+  return study::lengthOf(question.inlet.cord).value + extension >= neededFor(question);
+}
+
+CordAdvice adviseFrom(const CordQuestion& question, const std::vector<CordCandidate>& judged) {
+  const units::Length needed = neededFor(question);
   const units::Length own = study::lengthOf(question.inlet.cord).value;
-  CordAdvice advice{false, {}, {}, {}, Severity::Ok, {}};
-  advice.arguments = {rules::number("needed_m", needed.in(units::metre)), rules::number("own_m", own.in(units::metre))};
+  const units::WireSize ownSize = study::sizeOf(question.inlet.cord);
+  CordAdvice advice{false, {}, {}, {}, Severity::Ok, {}, oneSizeHeavier(ownSize), {}, {}};
+  advice.arguments = {rules::number("needed_m", needed.in(units::metre)), rules::number("own_m", own.in(units::metre)),
+                      rules::text("own_size", ownSize.name())};
   advice.extensionNeeded = own < needed;
   if (!advice.extensionNeeded) {
     adviseWithout(question, advice);
     return advice;
   }
-  const bool ofCart = question.cart != nullptr;
-  const auto cords = ofCart ? cartOf(*question.cart) : commonStock(question.inlet.cord);
-  for (const site::Cord& cord : cords) {
-    if (own + cord.make.length->value < needed) continue;
-    advice.candidates.push_back(candidateOf(question, cord, ofCart));
+  for (const CordCandidate& candidate : judged) {
+    if (reaches(question, candidate.length)) advice.candidates.push_back(candidate);
   }
   adviseAmong(question, advice);
+  findOutAmong(question, advice);
   return advice;
+}
+
+CordAdvice chooseCord(const CordQuestion& question) {
+  std::vector<site::Cord> cords = cordsOf(question);
+  if (reaches(question, {})) cords.clear();
+  std::erase_if(cords, [&](const site::Cord& cord) { return !reaches(question, cord.make.length->value); });
+  return adviseFrom(question, judgeCords(question, cords));
 }
 
 }  // namespace cordreach::planning

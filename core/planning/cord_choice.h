@@ -8,24 +8,13 @@
 #include <vector>
 
 #include "base/error.h"
+#include "base/progress.h"
+#include "planning/cord_judging.h"
+#include "planning/cord_question.h"
 #include "rules/finding.h"
-#include "site/equipment.h"
-#include "site/site.h"
 #include "study/band.h"
 
 namespace cordreach::planning {
-
-struct CordQuestion {
-  std::string name;   // of the machine, for the words; may be empty
-  site::Inlet inlet;  // its plate, class and own cord
-  std::optional<units::Power> shaftPower;
-  units::Length distance;                 // from the outlet to the farthest work, along the floor
-  std::optional<units::Current> breaker;  // none: unknown, judged on 15 A and on 20 A, the stricter counts
-  site::Known<units::Length> run;         // panel to outlet; none: guessed
-  site::Known<units::WireSize> runSize;   // none: by the breaker
-  std::string receptacle;                 // "5-15", "5-20"; empty: the breaker's rating
-  const site::Site* cart = nullptr;       // whose cords in service may be taken; none: common stock
-};
 
 struct CordCandidate {
   units::WireSize size;
@@ -37,8 +26,10 @@ struct CordCandidate {
   study::Band<double> dropPercent;                           // of nominal
   std::optional<study::Band<units::Temperature>> conductor;  // of the extension; none: beyond the model
   rules::Severity verdict;
-  std::string limit;               // code of the worst finding; empty when OK
-  std::vector<rules::Reason> why;  // its reasons; of a sound one, the margin to the volts limit. Never empty
+  std::string limit;                       // code of the worst finding; empty when OK
+  std::vector<rules::Reason> why;          // its reasons; of a sound one, the margin to the volts limit. Never empty
+  std::vector<LimitUse> limits;            // how much of each is used
+  std::vector<rules::Severity> byBreaker;  // its verdict on each of likelyBreakers(), the strictest being `verdict`
 };
 
 struct CordAdvice {
@@ -48,9 +39,32 @@ struct CordAdvice {
   std::string reason;
   base::Arguments arguments;  // needed_m, own_m, and of the choice or of the worst finding what the words need
   rules::Severity verdict;    // of what is advised: the choice, or the machine without extension; else of the best left
-  std::vector<CordCandidate> candidates;  // lightest first, then shortest
+  std::vector<CordCandidate> candidates;  // that reach; lightest first, then shortest
+  // The trade's rule of thumb: one stock size heavier than the machine's own cord, and never less is chosen.
+  units::WireSize ruleOfThumb = units::WireSize::awg(12);
+  // The one thing worth finding out, because the answer could be better: "find.breaker" (then rating_a, and of the cord
+  // that would do size, length_m, cord), "find.run", "find.plate"; empty: nothing.
+  std::string findOut;
+  base::Arguments findOutArguments;
 };
 
 [[nodiscard]] CordAdvice chooseCord(const CordQuestion& question);
+
+// The cords that may be taken, lightest first, then shortest: those in service on the cart, the one whose jacket was
+// read, or common stock.
+[[nodiscard]] std::vector<site::Cord> cordsOf(const CordQuestion& question);
+// SJTW with the ends of the machine's own plug.
+[[nodiscard]] site::Cord stockCord(const site::CordMake& own, const units::WireSize& size, units::Length length);
+
+// Those cords, each judged; stopped early, the rest is missing.
+[[nodiscard]] std::vector<CordCandidate> judgeCords(const CordQuestion& question, const std::vector<site::Cord>& cords,
+                                                    const base::Progress& progress = {});
+// The advice from what was judged, of which some may not reach. Where the machine's own cord reaches, that is judged
+// instead.
+[[nodiscard]] CordAdvice adviseFrom(const CordQuestion& question, const std::vector<CordCandidate>& judged);
+
+// Cord that is needed from outlet to work: the distance and 2.4 m of slack.
+[[nodiscard]] units::Length neededFor(const CordQuestion& question);
+[[nodiscard]] bool reaches(const CordQuestion& question, units::Length extension);
 
 }  // namespace cordreach::planning
