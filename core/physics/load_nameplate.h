@@ -33,10 +33,13 @@ inline constexpr double kDefaultShaftShare = 0.622;  // 1.5 hp at 120 V, 15 A: o
 [[nodiscard]] double systemNominalV(double plateVoltageV);
 
 // Errors, each with the offending number as argument: load.voltage_out_of_range (24 to 1000 V),
-// load.current_out_of_range (1 mA to 1000 A), load.running_current_out_of_range (as current; for induction not below
-// what the motor draws idling nor beyond pull-out), load.efficiency_out_of_range (shaft power not positive or over
-// three times volts times amps), load.speed_out_of_range (over 0, up to 100 000 rpm), load.torque_out_of_range
-// (0 to 10), load.locked_rotor_out_of_range (1 to 30 times the plate's amps).
+// load.current_out_of_range (1 mA to 1000 A), load.running_current_out_of_range (as current),
+// load.efficiency_out_of_range (shaft power not positive or over three times volts times amps), load.speed_out_of_range
+// (over 0, up to 100 000 rpm), load.torque_out_of_range (0 to 10), load.locked_rotor_out_of_range (1 to 30 times the
+// plate's amps).
+[[nodiscard]] std::optional<base::Error> plateError(const Nameplate& plate);
+// Those; of induction also load.no_circuit, and load.running_current_out_of_range for what it draws neither idling nor
+// before pull-out.
 [[nodiscard]] base::Result<std::shared_ptr<const LoadLaw>> makeLoadLaw(const Nameplate& plate);
 
 }  // namespace cordreach::physics

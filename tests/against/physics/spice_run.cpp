@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Netlist, run and table of a transient.
+#include "against/physics/spice_run.h"
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace cordreach::testing {
+namespace {
+
+// Rows of time and value, once for each that was asked for.
+std::vector<SpiceSeries> readTable(const std::filesystem::path& file, std::size_t wanted) {
+  std::vector<SpiceSeries> series(wanted);
+  std::ifstream in(file);
+  std::string line;
+  while (std::getline(in, line)) {
+    std::istringstream row(line);
+    double timeS = 0;
+    double value = 0;
+    for (std::size_t i = 0; i < wanted && row >> timeS >> value; ++i) series[i].push_back({timeS, value});
+  }
+  if (series.front().size() < 2) return {};
+  return series;
+}
+
+}  // namespace
+
+std::vector<SpiceSeries> runSpice(const std::string& circuit, const std::vector<std::string>& wanted, double stepS,
+                                  double endS) {
+  std::string folder = (std::filesystem::temp_directory_path() / "cordreach-spice-XXXXXX").string();
+  if (mkdtemp(folder.data()) == nullptr) return {};
+  const std::filesystem::path place(folder);
+  std::ofstream netlist(place / "start.cir");
+  netlist << "start\n"
+          << circuit << ".control\nset wr_singlescale=0\nset numdgt=10\ntran " << stepS << " " << endS << " 0 " << stepS
+          << " uic\nwrdata answers.txt";
+  for (const std::string& name : wanted) netlist << " " << name;
+  netlist << "\nquit\n.endc\n.end\n";
+  netlist.close();
+  const std::string command = "cd '" + folder + "' && ngspice -b start.cir > log.txt 2> errors.txt";
+  const int status = std::system(command.c_str());
+  auto series = status == 0 ? readTable(place / "answers.txt", wanted.size()) : std::vector<SpiceSeries>{};
+  std::filesystem::remove_all(place);
+  return series;
+}
+
+double at(const SpiceSeries& series, double timeS) {
+  const auto after = std::lower_bound(series.begin(), series.end(), std::pair(timeS, -1e300));
+  if (after == series.begin()) return series.front().second;
+  if (after == series.end()) return series.back().second;
+  const auto before = after - 1;
+  return before->second + (after->second - before->second) * (timeS - before->first) / (after->first - before->first);
+}
+
+}  // namespace cordreach::testing
