@@ -8,21 +8,15 @@
 #include "study/circuit_answer.h"
 #include "study/hookup_answer.h"
 #include "study/moments.h"
+#include "study/panel_family.h"
 #include "study/panel_states.h"
 
 namespace cordreach::study {
 
 namespace {
 
-site::PanelId rootOf(const site::Site& site, site::PanelId id) {
-  while (const auto& fedFrom = site.at<site::Panel>(id).fedFrom) id = *fedFrom;
-  return id;
-}
-
-// Panels that feed one another are studied together, others apart.
-std::map<site::PanelId, std::set<site::PanelId>> panelFamilies(const site::Site& site, const StudyOptions& options) {
-  std::map<site::PanelId, std::set<site::PanelId>> families;
-  for (const auto& panel : site.all<site::Panel>()) families[rootOf(site, panel.id)].insert(panel.id);
+PanelFamilies panelFamilies(const site::Site& site, const StudyOptions& options) {
+  PanelFamilies families = panelFamiliesOf(site);
   if (!options.panels) return families;
   std::erase_if(families, [&](const auto& family) {
     return std::none_of(family.second.begin(), family.second.end(),
