@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "planning/plug.h"
+#include "site/events.h"
 #include "site/new_id.h"
 
 namespace cordreach::app {
@@ -100,6 +101,8 @@ EditResult unplug(const site::Site& site, const site::HookupId& id) {
   const auto plugging = planning::pluggingOf(*hookup, site);
   auto changes = planning::replug(plugging, hookup->socket, site);
   changes.front() = site::Change<site::Hookup>{*hookup, std::nullopt};
+  const auto gone = site::eventsGoneWith(site, id);
+  changes.insert(changes.end(), gone.begin(), gone.end());
   return tried(site, {"hookup.remove", std::move(changes)});
 }
 

@@ -18,7 +18,7 @@ using rules::SubjectKind;
 struct Doomed {
   std::tuple<std::set<site::PanelId>, std::set<site::CircuitId>, std::set<site::OutletId>, std::set<site::RunId>,
              std::set<site::FixedLoadId>, std::set<site::MachineId>, std::set<site::CordId>, std::set<site::PadId>,
-             std::set<site::HookupId>, std::set<site::ExtensionUseId>>
+             std::set<site::HookupId>, std::set<site::ExtensionUseId>, std::set<site::EventId>>
       ids;
 
   template <class Id>
@@ -107,6 +107,11 @@ bool growOnce(const site::Site& site, Doomed& doomed) {
   for (const auto& use : site.all<site::ExtensionUse>()) {
     grow(doomed.holds(use.cord) || isLost(use.socket, doomed) || servesOnlyLost(site, use, doomed), use.id);
   }
+  for (const auto& event : site.all<site::Event>()) {
+    grow(doomed.holds(event.hookup) || doomed.holds(event.extension) || doomed.holds(event.load) ||
+             doomed.holds(event.outlet),
+         event.id);
+  }
   return grew;
 }
 
@@ -151,6 +156,9 @@ void letGo(const site::Site& site, const Doomed& doomed, Deletion& deletion) {
   alterRest<site::Hookup>(site, doomed, edit, [&](site::Hookup& hookup) {
     if (doomed.holds(hookup.pad)) hookup.pad.reset();
   });
+  alterRest<site::Event>(site, doomed, edit, [&](site::Event& event) {
+    if (doomed.holds(event.pad)) event.pad.reset();
+  });
 }
 
 // An acceptance names its subject by the bare id.
@@ -191,6 +199,7 @@ Deletion deletionOf(const site::Site& site, const std::vector<Subject>& subjects
   deletion.along.circuits -= named.circuits;
   deletion.along.loads -= named.loads;
   deletion.along.hookups -= named.hookups;
+  removeAll<site::Event>(site, doomed, deletion.edit);
   removeAll<site::ExtensionUse>(site, doomed, deletion.edit);
   removeAll<site::Hookup>(site, doomed, deletion.edit);
   removeAll<site::FixedLoad>(site, doomed, deletion.edit);

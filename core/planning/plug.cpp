@@ -5,6 +5,7 @@
 #include <random>
 #include <string>
 
+#include "site/events.h"
 #include "site/new_id.h"
 #include "site/queries.h"
 
@@ -53,6 +54,8 @@ std::vector<site::AnyChange> replug(const Plugging& plugging, const site::Socket
   after.socket = socket;
   std::vector<site::AnyChange> changes{site::Change<site::Hookup>{*plugging.hookup, after}};
   if (plugging.extension != nullptr && usersOf(*plugging.extension, site).size() <= 1) {
+    const auto gone = site::eventsGoneWith(site, plugging.extension->id);
+    changes.insert(changes.end(), gone.begin(), gone.end());
     changes.emplace_back(site::Change<site::ExtensionUse>{*plugging.extension, std::nullopt});
   }
   return changes;

@@ -99,6 +99,18 @@ TEST(PlugEdits, UnpluggingAndEveryOtherDeedCanBeTakenBack) {
   }
 }
 
+TEST(PlugEdits, EventsGoWithTheirPlugAndItsCord) {
+  site::Site site = test::demoSite();
+  site.all<site::Event>().put({.id = site::EventId("V1"), .kind = site::EventKind::Stop, .hookup = HookupId("H05")});
+  site.all<site::Event>().put(
+      {.id = site::EventId("V2"), .kind = site::EventKind::Lay, .extension = ExtensionUseId("E05")});
+  site.all<site::Event>().put({.id = site::EventId("V3"), .kind = site::EventKind::Stop, .hookup = HookupId("H01")});
+  const site::Site after = afterEdit(site, unplug(site, HookupId("H05")));
+  EXPECT_EQ(after.find<site::Event>(site::EventId("V1")), nullptr);
+  EXPECT_EQ(after.find<site::Event>(site::EventId("V2")), nullptr);
+  EXPECT_NE(after.find<site::Event>(site::EventId("V3")), nullptr);
+}
+
 TEST(PlugEdits, WhatIsGoneIsSaidToBeGone) {
   const EditResult edit = switchMachine(test::demoSite(), HookupId("H99"), true);
   ASSERT_FALSE(edit);

@@ -127,6 +127,24 @@ TEST(DeleteThings, EveryThingOfTheDemoGoesAndComesBackWhole) {
   tryAll(SubjectKind::Hookup, demo.all<site::Hookup>());
 }
 
+TEST(DeleteThings, EventsGoWithWhatTheyAreAbout) {
+  site::Site site = demoBuilding();
+  site.all<site::Event>().put(
+      {.id = site::EventId("V1"), .kind = site::EventKind::LoadOn, .load = site::FixedLoadId("L02")});
+  site.all<site::Event>().put({.id = site::EventId("V2"),
+                               .kind = site::EventKind::ChangePad,
+                               .hookup = site::HookupId("H01"),
+                               .pad = site::PadId("P3")});
+  const auto without = [&](const Subject& subject) {
+    site::Site copy = site;
+    EXPECT_TRUE(site::apply(deletionOf(site, {subject}).edit, copy)) << subject.id;
+    return copy;
+  };
+  EXPECT_EQ(without({SubjectKind::FixedLoad, "L02"}).find<site::Event>(site::EventId("V1")), nullptr);
+  EXPECT_EQ(without({SubjectKind::Machine, "M1"}).find<site::Event>(site::EventId("V2")), nullptr);
+  EXPECT_FALSE(without({SubjectKind::Pad, "P3"}).at<site::Event>(site::EventId("V2")).pad);
+}
+
 TEST(DeleteThings, SaysWhatGoesAlong) {
   const site::Site site = demoBuilding();
   const Deletion outlet = deletionOf(site, {{SubjectKind::Outlet, "1-13"}});
