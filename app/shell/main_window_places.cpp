@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "desk/cord_place.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
 #include "shell/place_tabs.h"
@@ -30,6 +31,7 @@ std::size_t orderOf(const Place& place) {
 // Every place of the window is made here.
 void MainWindow::buildPlaces() {
   addPlace(m_map);
+  addPlace(new CordPlace(m_session));
   m_band->setSource(m_map->verdict());
 }
 

@@ -107,8 +107,12 @@ TEST(CordLimits, TheVoltsLimitIsUsedUpWhereTheRuleSpeaks) {
     const bool over = std::any_of(candidate.limits.begin(), candidate.limits.end(), [](const LimitUse& one) {
       return one.limit == CordLimit::Volts && one.used && *one.used > 1.0;
     });
-    if (candidate.limit == "machine.voltage") EXPECT_TRUE(over);
-    if (candidate.verdict < rules::Severity::Caution) EXPECT_FALSE(over);
+    if (candidate.limit == "machine.voltage") {
+      EXPECT_TRUE(over);
+    }
+    if (candidate.verdict < rules::Severity::Caution) {
+      EXPECT_FALSE(over);
+    }
   }
 }
 
