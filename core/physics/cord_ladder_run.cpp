@@ -5,6 +5,7 @@
 // The first-order result y + h k1 inside it bounds the error, which steers the step.
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include <Eigen/Dense>
 
@@ -44,37 +45,40 @@ Eigen::Matrix3d slopes(const CordLadder& l, double source20, double lossSlope) {
 
 // What leaves node 2 through the surface, and how that grows with node 2.
 struct Outflow {
+  units::Temperature surface;
   double heatWPerM;
   double slopeWPerMK;
 };
 
-Outflow outflow(const CordLadder& l, double nodeC, units::Temperature air) {
+Outflow outflow(const CordLadder& l, double nodeC, units::Temperature air, std::optional<units::Temperature> near) {
   const units::Temperature inside = units::Temperature::fromCelsius(nodeC);
-  const units::Temperature surface = surfaceTemperature(l.surface, inside, l.resistance2s, air);
-  const double slope = std::max(l.surface.slopeWPerMK(surface, air), 1e-9);
-  return {l.surface.lossWPerM(surface, air), 1.0 / (l.resistance2s + 1.0 / slope)};
+  const units::Temperature surface = surfaceTemperature(l.surface, inside, l.resistance2s, air, near);
+  const CordSurface::Loss loss = l.surface.lossAt(surface, air);
+  return {surface, loss.heatWPerM, 1.0 / (l.resistance2s + 1.0 / std::max(loss.slopeWPerMK, 1e-9))};
 }
 
 struct Trial {
   Vector next;
+  units::Temperature surface;  // about where it is then
   double errorK;
 };
 
 struct Drive {
   double source20WPerM;
   units::Temperature air;
+  std::optional<units::Temperature> surface;  // about where it is
 };
 
 Trial tryStep(const CordLadder& l, const Vector& y, double h, const Drive& drive) {
   const double gamma = 1.0 - 1.0 / std::sqrt(2.0);
-  const Outflow out = outflow(l, y[2], drive.air);
+  const Outflow out = outflow(l, y[2], drive.air, drive.surface);
   const Eigen::Matrix3d inverse =
       (Eigen::Matrix3d::Identity() - gamma * h * slopes(l, drive.source20WPerM, out.slopeWPerMK)).inverse();
   const Vector k1 = inverse * rates(l, y, drive.source20WPerM, out.heatWPerM);
   const Vector inner = y + h * k1;
-  const double innerLoss = outflow(l, inner[2], drive.air).heatWPerM;
-  const Vector k2 = inverse * (rates(l, inner, drive.source20WPerM, innerLoss) - 2.0 * k1);
-  return {y + h * (1.5 * k1 + 0.5 * k2), 0.5 * h * (k1 + k2).cwiseAbs().maxCoeff()};
+  const Outflow after = outflow(l, inner[2], drive.air, out.surface);
+  const Vector k2 = inverse * (rates(l, inner, drive.source20WPerM, after.heatWPerM) - 2.0 * k1);
+  return {y + h * (1.5 * k1 + 0.5 * k2), after.surface, 0.5 * h * (k1 + k2).cwiseAbs().maxCoeff()};
 }
 
 }  // namespace
@@ -115,9 +119,10 @@ std::optional<units::Duration> LadderRun::run(double source20WPerM, double durat
   double doneS = 0.0;
   if (y[0] >= limitC) return units::Duration::fromSi(0.0);
   m_stepS = std::min(m_stepS, kFirstStepS);
+  Drive drive{source20WPerM, m_air, std::nullopt};
   while (doneS < durationS && !m_beyond) {
     const double h = std::min(m_stepS, durationS - doneS);
-    const Trial trial = tryStep(m_ladder, y, h, {source20WPerM, m_air});
+    const Trial trial = tryStep(m_ladder, y, h, drive);
     ++m_steps;
     const double worst = std::max(trial.errorK / m_toleranceK, (trial.next - y).cwiseAbs().maxCoeff() / kLargestRiseK);
     const double factor = std::clamp(0.9 / std::sqrt(std::max(worst, 1e-8)), 0.2, 4.0);
@@ -134,6 +139,7 @@ std::optional<units::Duration> LadderRun::run(double source20WPerM, double durat
       return m_beyond ? std::nullopt : std::optional(units::Duration::fromSi(doneS + part * h));
     }
     y = trial.next;
+    drive.surface = trial.surface;
     doneS += h;
   }
   std::copy(y.data(), y.data() + 3, m_nodesC.begin());

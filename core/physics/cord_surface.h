@@ -21,14 +21,24 @@ struct CordSurface {
   std::optional<units::ThermalResistanceLength> throughCover;  // instead of air
   double scale = 1.0;                                          // from a measured jacket temperature
 
-  // Heat given off; 0 at the air's temperature, negative below it, growing with the surface's temperature.
-  [[nodiscard]] double lossWPerM(units::Temperature surface, units::Temperature air) const;
-  // Slope of the loss, good enough to steer Newton's method and a Rosenbrock step.
-  [[nodiscard]] double slopeWPerMK(units::Temperature surface, units::Temperature air) const;
+  struct Loss {
+    double heatWPerM;    // given off; 0 at the air's temperature, negative below it
+    double slopeWPerMK;  // by the surface's temperature, good enough to steer Newton's method and a Rosenbrock step
+  };
+  [[nodiscard]] Loss lossAt(units::Temperature surface, units::Temperature air) const;
+  // The heat alone; it grows with the surface's temperature.
+  [[nodiscard]] double lossWPerM(units::Temperature surface, units::Temperature air) const {
+    return lossAt(surface, air).heatWPerM;
+  }
+  [[nodiscard]] double slopeWPerMK(units::Temperature surface, units::Temperature air) const {
+    return lossAt(surface, air).slopeWPerMK;
+  }
 };
 
-// The surface's temperature when heat reaches it from `inside` through `inner` (0 or more, K m/W).
+// The surface's temperature when heat reaches it from `inside` through `inner` (0 or more, K m/W). `near`: where it was
+// a moment ago, which only saves steps.
 [[nodiscard]] units::Temperature surfaceTemperature(const CordSurface& surface, units::Temperature inside, double inner,
-                                                    units::Temperature air);
+                                                    units::Temperature air,
+                                                    std::optional<units::Temperature> near = std::nullopt);
 
 }  // namespace cordreach::physics

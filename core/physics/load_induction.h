@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // An induction motor as a load: the slip at which the fitted circuit's torque meets the load's, from the no-load side.
 // Constant torque has a closed form: a = R2/s solves a² + (2R − (kV)²/P) a + R² + X² = 0. A fan's torque, which goes as
-// the square of speed, is tabulated over u = √(V − V_pull-out), where slip is smooth, with cubic Hermite pieces.
+// the square of speed, is tabulated over u = √(V − V_pull-out), where slip is smooth, with quintic Hermite pieces.
 // Valid to three times plate volts (a fan's slip is held above). Below pull-out: pull-out's admittance, no running
 // point.
 #pragma once

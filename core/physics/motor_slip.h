@@ -50,12 +50,22 @@ class FanSlip {
 
  private:
   struct Node {
+    double slip, slopePerStep, curvePerStep2;
+  };
+  struct Balance {
+    double squareV2;  // the volts at which the motor runs at a slip, squared
+    double logSlope;  // d ln V² / d slip; zero at pull-out
+    double logCurve;  // its slope
+  };
+  struct SlipPoint {
     double slip, slopePerStep;
   };
-  // d ln V² / d slip; zero at pull-out.
-  [[nodiscard]] double logSlope(double slip) const;
+  [[nodiscard]] Balance balanceAt(double slip) const;
   [[nodiscard]] double findPullOutSlip() const;
-  [[nodiscard]] double slipAtVoltage(double voltageV, double pullOutSlip) const;
+  [[nodiscard]] Node firstNode(double pullOutSlip, double stepRoot) const;
+  [[nodiscard]] Node nodeAt(double root, double guessedSlip) const;
+  // `steps` beyond node `first`, by the quintic through it and the next.
+  [[nodiscard]] SlipPoint between(std::size_t first, double steps) const;
   void fillNodes(double pullOutSlip);
 
   RotorView m_view;
