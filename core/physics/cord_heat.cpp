@@ -64,11 +64,13 @@ units::Current currentForLimit(const CordSection& section, units::Temperature li
   return low;
 }
 
+double leastLossScale() { return tables::table("heat_constants").at("scale.low").number("value"); }
+double mostLossScale() { return tables::table("heat_constants").at("scale.high").number("value"); }
+
 double lossScaleFrom(CordSection section, units::Current rms, units::Temperature ambient,
                      units::Temperature measuredSurface) {
-  const tables::Table& constants = tables::table("heat_constants");
-  double low = constants.at("scale.low").number("value");
-  double high = constants.at("scale.high").number("value");
+  double low = leastLossScale();
+  double high = mostLossScale();
   const auto hotterThanMeasured = [&](double scale) {
     section.lossScale = scale;
     const auto result = steady(section, rms, ambient);

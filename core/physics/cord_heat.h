@@ -35,6 +35,10 @@ struct HeatBand {
 [[nodiscard]] double lossScaleFrom(CordSection section, units::Current rms, units::Temperature ambient,
                                    units::Temperature measuredSurface);
 
+// The ends of that clamp.
+[[nodiscard]] double leastLossScale();
+[[nodiscard]] double mostLossScale();
+
 // The rule that joins a corner with the laying's spread: of two results that of the corner's side.
 [[nodiscard]] HeatResult widerOf(const HeatResult& ofCorner, const HeatResult& likely, units::Temperature ambient,
                                  tables::Laying laying, Corner corner);
