@@ -117,8 +117,8 @@ void Newton::restart() {
   accept(0.0);
 }
 
-physics::LoadPoint Newton::pointOf(const FlatLoad& load, double voltageV) const {
-  if (load.mode == LoadMode::Running) return load.law->at(voltageV);
+// Of a load that does not run: stalled, or held.
+physics::LoadPoint Newton::standingPointOf(const FlatLoad& load, double voltageV) const {
   if (load.mode == LoadMode::Stalled) return load.law->stalledAt(voltageV);
   physics::LoadPoint point = load.law->at(0.0);
   point.admittanceSlopeSPerV = 0.0;
@@ -149,7 +149,7 @@ double Newton::evaluateLoad(std::size_t k, double stepFraction, bool keepPoint) 
   LoadState to = m_buffers.loads[k];
   if (stepFraction > 0) moveLoad(load, to, stepFraction);
   const double size = std::sqrt(to.uRe * to.uRe + to.uIm * to.uIm);
-  const physics::LoadPoint point = pointOf(load, size);
+  const physics::LoadPoint point = load.mode == LoadMode::Running ? load.law->at(size) : standingPointOf(load, size);
   const double yRe = point.admittanceS.real();
   const double yIm = point.admittanceS.imag();
   double slopeRe = point.admittanceSlopeSPerV.real();

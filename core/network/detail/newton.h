@@ -49,7 +49,7 @@ class Newton {
   void evaluate(double stepFraction, bool keepPoints = false);
   double evaluateLoad(std::size_t k, double stepFraction, bool keepPoint);
   void moveLoad(const FlatLoad& load, LoadState& state, double stepFraction) const;
-  [[nodiscard]] physics::LoadPoint pointOf(const FlatLoad& load, double voltageV) const;
+  [[nodiscard]] physics::LoadPoint standingPointOf(const FlatLoad& load, double voltageV) const;
   void accept(double stepFraction);
   bool lineSearch();
   bool advance();
