@@ -5,8 +5,8 @@
 
 #include <set>
 
-#include "support/random_building.h"
 #include "against/network/spice.h"
+#include "support/random_building.h"
 
 namespace cordreach {
 namespace {

@@ -2,13 +2,11 @@
 // Netlists and ngspice's printed answers.
 #include "against/network/spice.h"
 
-#include <unistd.h>
-
 #include <cstdio>
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
 #include <numbers>
+#include <sstream>
+
+#include "against/network/spice_process.h"
 
 namespace cordreach::testing {
 namespace {
@@ -27,9 +25,9 @@ std::string number(double value) {
 }
 
 // Lines of the form `name = re,im`; everything else ngspice prints is passed over.
-std::map<std::string, std::complex<double>> readAnswers(const std::filesystem::path& file) {
+std::map<std::string, std::complex<double>> readAnswers(const std::string& printed) {
   std::map<std::string, std::complex<double>> answers;
-  std::ifstream in(file);
+  std::istringstream in(printed);
   std::string line;
   while (std::getline(in, line)) {
     char node[64];
@@ -114,17 +112,9 @@ void Netlist::add(std::size_t building, const network::Network& network, const n
 }
 
 std::map<std::string, std::complex<double>> Netlist::run() const {
-  std::string folder = (std::filesystem::temp_directory_path() / "cordreach-spice-XXXXXX").string();
-  if (mkdtemp(folder.data()) == nullptr) return {};
-  const std::filesystem::path place(folder);
-  std::ofstream(place / "network.cir")
-      << "buildings\n"
-      << m_text << ".control\nset numdgt=12\nset width=512\nac lin 1 60 60\nprint all\nquit\n.endc\n.end\n";
-  const std::string command = "cd '" + folder + "' && ngspice -b network.cir > answers.txt 2> errors.txt";
-  const int status = std::system(command.c_str());
-  auto answers = status == 0 ? readAnswers(place / "answers.txt") : std::map<std::string, std::complex<double>>{};
-  std::filesystem::remove_all(place);
-  return answers;
+  return readAnswers(spiceOutput("buildings\n" + m_text +
+                                 ".control\nset numdgt=12\nset width=512\nac lin 1 60 60\nprint all\nquit\n.endc\n"
+                                 ".end\n"));
 }
 
 }  // namespace cordreach::testing
