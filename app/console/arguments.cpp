@@ -138,6 +138,52 @@ base::Result<site::Inlet> parseMachineArgument(const std::string& text) {
   return inlet;
 }
 
+namespace {
+
+base::Error readingWords(const std::string& text) { return {"console.reading_words", text, {}}; }
+
+// What stands after the amps: air, laying, turns.
+base::Result<site::JacketReading> surroundedBy(const std::vector<std::string>& words, site::JacketReading reading,
+                                               const std::string& text) {
+  for (std::size_t i = 3; i < words.size(); ++i) {
+    const auto laying = valueNamed(kLayings, lowered(words[i]));
+    if (laying) {
+      reading.laying = *laying;
+      const bool wound = *laying == Laying::Coiled || *laying == Laying::Reel;
+      if (wound) reading.turns = 1.0;
+    } else if (lowered(words[i]) == "in" && i + 1 < words.size()) {
+      const auto air = units::parseTemperature(words[++i]);
+      if (!air) return air.error();
+      reading.air = air.value();
+    } else if (reading.turns > 0.0 && isBareNumber(words[i])) {
+      reading.turns = std::stod(words[i]);
+      if (!(reading.turns >= 1.0)) return readingWords(text);
+    } else {
+      return readingWords(text);
+    }
+  }
+  return reading;
+}
+
+}  // namespace
+
+base::Result<site::JacketReading> parseReadingArgument(const std::string& text, units::Temperature air) {
+  const std::vector<std::string> words = joinedNumbers(wordsOf(text));
+  if (words.size() < 3 || lowered(words[1]) != "at") return readingWords(text);
+  site::JacketReading reading;
+  reading.air = air;
+  const auto surface = units::parseTemperature(words[0]);
+  if (!surface) return surface.error();
+  reading.surface = surface.value();
+  const auto amps = units::parseCurrent(words[2]);
+  if (!amps) return amps.error();
+  if (!(amps.value() > 0.0 * units::ampere)) return base::Error{"console.zero", words[2], {}};
+  reading.current = amps.value();
+  auto whole = surroundedBy(words, reading, text);
+  if (whole && whole.value().surface <= whole.value().air) return base::Error{"console.reading_not_warm", text, {}};
+  return whole;
+}
+
 base::Result<Laying> parseLaying(std::string_view text) {
   if (const auto laying = valueNamed(kLayings, lowered(text))) return *laying;
   return base::Error{"console.no_such_laying", std::string(text), {}};

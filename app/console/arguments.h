@@ -8,6 +8,7 @@
 #include "base/result.h"
 #include "site/equipment.h"
 #include "tables/laying.h"
+#include "units/temperature.h"
 
 namespace cordreach::console {
 
@@ -19,6 +20,11 @@ namespace cordreach::console {
 // `15A induction 14AWG/50ft`: plate amps, class word, own cord, in any order.
 // Errors: console.no_amps, console.no_class, console.no_machine_cord, console.unexpected_word, those of units.
 [[nodiscard]] base::Result<site::Inlet> parseMachineArgument(const std::string& text);
+
+// `48C at 13A in 25C coiled 10`: how warm the jacket was, at what amps, and where it differs from air of `air` and from
+// lying on the floor, in what air and how it lay, with its turns or layers. Errors: console.reading_words,
+// console.reading_not_warm, console.zero, those of units.
+[[nodiscard]] base::Result<site::JacketReading> parseReadingArgument(const std::string& text, units::Temperature air);
 
 // Error: console.no_such_laying.
 [[nodiscard]] base::Result<tables::Laying> parseLaying(std::string_view text);

@@ -9,6 +9,7 @@
 #include "physics/cord_transient.h"
 #include "rules/ratings.h"
 #include "study/assumptions.h"
+#include "study/branch_heat.h"
 #include "tables/cord_types.h"
 
 namespace cordreach::console {
@@ -22,16 +23,6 @@ constexpr units::Duration kHorizon = 24.0 * units::hour;
 constexpr std::size_t kMostPoints = 120;
 // Steps that people count in.
 constexpr std::array kStepsS{1.0, 2.0, 5.0, 10.0, 15.0, 30.0, 60.0, 120.0, 300.0, 600.0, 900.0, 1800.0, 3600.0};
-
-physics::CordSection sectionOf(const HeatQuestion& question) {
-  const tables::CordType* type = tables::cordType(question.cord.type);
-  physics::CordSection section{study::sizeOf(question.cord)};
-  section.conductors = study::conductorsOf(question.cord);
-  section.family = type != nullptr ? type->family : tables::CordFamily::Hard;
-  section.laying = question.laying.laying;
-  section.turns = question.laying.turns;
-  return section;
-}
 
 double limitOf(const site::CordMake& cord) {
   const tables::CordType* type = tables::cordType(cord.type);
@@ -66,9 +57,10 @@ std::optional<physics::HeatResult> nowOf(const physics::CordTransient& cord) {
 }  // namespace
 
 HeatAnswer answerHeat(const HeatQuestion& question) {
-  const physics::CordSection section = sectionOf(question);
+  const physics::CordSection section = study::sectionOf(question.cord, question.laying);
   HeatAnswer answer;
   answer.limitC = limitOf(question.cord);
+  if (question.cord.jacketReading) answer.lossScale = study::lossScaleOf(question.cord);
   answer.rated = rules::cordAmpacity(question.cord, question.air);
 
   const physics::HeatBand band = physics::steadyBand(section, question.amps, question.air);

@@ -36,6 +36,7 @@ struct HeatAnswer {
   std::optional<units::Duration> timeToLimitEarly;  // on the adverse edge
   std::optional<units::Duration> timeToLimitLate;   // on the favourable one
   std::optional<units::Current> rated;              // what the table allows the cord; none: it has no row
+  std::optional<double> lossScale;                  // of its heat given off, from a reading; none: without one
   std::vector<HeatPoint> series;                    // from 0 to the end of the run
 
   [[nodiscard]] const HeatPoint& last() const { return series.back(); }

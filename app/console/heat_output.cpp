@@ -7,6 +7,7 @@
 #include "console/json_writer.h"
 #include "console/page.h"
 #include "physics/touch_limits.h"
+#include "study/branch_heat.h"
 #include "text/quantity_text.h"
 
 namespace cordreach::console {
@@ -47,6 +48,14 @@ base::Arguments argumentsOf(const HeatQuestion& question, const HeatAnswer& answ
   if (question.laying.affected) arguments.push_back({"affected_m", question.laying.affected->si()});
   if (answer.rated) arguments.push_back({"rated_a", answer.rated->si()});
   if (answer.timeToLimit) arguments.push_back({"limit_reached_s", answer.timeToLimit->si()});
+  if (answer.lossScale) {
+    const site::JacketReading& reading = *question.cord.jacketReading;
+    arguments.push_back({"read_c", reading.surface.celsius()});
+    arguments.push_back({"read_a", reading.current.si()});
+    arguments.push_back({"read_air_c", reading.air.celsius()});
+    arguments.push_back({"loss_percent", 100.0 * *answer.lossScale});
+    if (study::isAtEnd(*answer.lossScale)) arguments.push_back({"doubtful", "yes"});
+  }
   const HeatPoint& end = answer.last();
   if (end.conductorC) {
     arguments.push_back({"conductor_c", end.conductorC->likely});
@@ -93,6 +102,7 @@ std::string heatJson(const HeatAnswer& answer) {
   json.number("time_to_limit_s", secondsOf(answer.timeToLimit));
   json.number("time_to_limit_low_s", secondsOf(answer.timeToLimitEarly));
   json.number("time_to_limit_high_s", secondsOf(answer.timeToLimitLate));
+  if (answer.lossScale) json.number("loss_percent", 100.0 * *answer.lossScale);
   json.openArray("series");
   for (const HeatPoint& point : answer.series) {
     json.openObject().number("time_s", point.time.si());
@@ -138,6 +148,7 @@ std::string heatPage(const HeatQuestion& question, const HeatAnswer& answer, con
       {"  " + book.say("heat.settled"), bandText(book, settled.conductorC), bandText(book, settled.surfaceC)});
   page.table({{"  " + book.say("heat.after")}, {book.say("heat.inside")}, {book.say("heat.outside")}}, rows);
   page.gap();
+  if (answer.lossScale) page.paragraph(book.say("heat.measured", arguments));
   page.paragraph(book.say("heat.breaker"));
   return page.finished();
 }

@@ -29,6 +29,7 @@ struct HeatOptions {
   std::string turns;
   std::string coiled;
   std::string run;
+  std::string measured;
   bool json = false;
   bool csv = false;
 };
@@ -93,6 +94,12 @@ Refusal readQuestion(const HeatOptions& options, const Console& console, HeatQue
         "--ambient",
         {"console.air", options.ambient, {{"least_c", kColdestAir.celsius()}, {"most_c", kHottestAir.celsius()}}});
   }
+  if (!options.measured.empty()) {
+    site::JacketReading reading;
+    auto read = parseReadingArgument(options.measured, question.air);
+    if (const auto refusal = take(console, "--measured", std::move(read), reading)) return refusal;
+    question.cord.jacketReading = reading;
+  }
   return readLaying(options, console, question);
 }
 
@@ -117,6 +124,7 @@ Work declareHeat(CLI::App& command, Work& /*work*/) {
   command.add_option("--lay", options->lay, "straight, floor, carpet, covered,\ncoiled or reel");
   command.add_option("--turns", options->turns, "Turns of the coil, layers on the reel");
   command.add_option("--coiled", options->coiled, "How much of it is coiled: 30ft");
+  command.add_option("--measured", options->measured, "Its jacket once, warmed through:\n\"48C at 13A in 25C floor\"");
   command.add_flag("--json", options->json, "One line of JSON");
   command.add_flag("--csv", options->csv, "The curve as a table");
   return [options](const Console& console) { return runHeat(*options, console); };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rules/cord_heat.h"
 
+#include "study/branch_heat.h"
+
 namespace cordreach::rules {
 
 namespace {
@@ -57,6 +59,13 @@ void whyHot(FindingBuilder& finding, const CordCase& cord) {
   base::Arguments carries{amperes("current_a", cord.answer->current.likely)};
   if (cord.link.make().size) carries.push_back(text("size", cord.link.make().size->value.name()));
   finding.why("cord.carries", std::move(carries));
+  const auto& reading = cord.link.make().jacketReading;
+  if (!reading) return;
+  const double scale = study::lossScaleOf(cord.link.make());
+  base::Arguments measured{celsius("read_c", reading->surface), amperes("read_a", reading->current),
+                           number("loss_percent", 100.0 * scale)};
+  if (study::isAtEnd(scale)) measured.push_back(text("doubtful", "yes"));
+  finding.why("cord.measured", std::move(measured));
 }
 
 }  // namespace cordreach::rules
