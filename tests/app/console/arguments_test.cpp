@@ -70,5 +70,30 @@ TEST(LayingArgument, KnowsSixWaysToLie) {
   EXPECT_EQ(parseLaying("hammock").error().code, "console.no_such_laying");
 }
 
+TEST(ReadingArgument, ReadsSurfaceAmpsAirAndLaying) {
+  const auto air = units::Temperature::fromCelsius(20.0);
+  const auto bare = parseReadingArgument("48C at 13A", air).value();
+  EXPECT_NEAR(bare.surface.celsius(), 48.0, 1e-9);
+  EXPECT_NEAR(bare.current.in(units::ampere), 13.0, 1e-9);
+  EXPECT_NEAR(bare.air.celsius(), 20.0, 1e-9);
+  EXPECT_EQ(bare.laying, tables::Laying::Floor);
+  const auto coil = parseReadingArgument("118 F at 13 A in 77 F coiled 12", air).value();
+  EXPECT_NEAR(coil.surface.celsius(), 47.78, 0.01);
+  EXPECT_NEAR(coil.air.celsius(), 25.0, 1e-6);
+  EXPECT_EQ(coil.laying, tables::Laying::Coiled);
+  EXPECT_EQ(coil.turns, 12.0);
+}
+
+TEST(ReadingArgument, RefusesWhatSaysNothing) {
+  const auto air = units::Temperature::fromCelsius(25.0);
+  for (const char* text : {"", "48C", "48C 13A", "48C at 13A hammock", "48C at 13A coiled 0", "48C at 13A in"}) {
+    EXPECT_EQ(parseReadingArgument(text, air).error().code, "console.reading_words") << text;
+  }
+  EXPECT_EQ(parseReadingArgument("25C at 13A", air).error().code, "console.reading_not_warm");
+  EXPECT_EQ(parseReadingArgument("48C at 0A", air).error().code, "console.zero");
+  EXPECT_FALSE(parseReadingArgument("hot at 13A", air).ok());
+  EXPECT_FALSE(parseReadingArgument("48C at much", air).ok());
+}
+
 }  // namespace
 }  // namespace cordreach::console
