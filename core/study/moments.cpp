@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "study/moments.h"
 
-#include <set>
-
 namespace cordreach::study {
 
 namespace {
@@ -11,6 +9,8 @@ bool isOn(const std::optional<site::Hours>& hours, const std::optional<units::Du
   if (!hours) return true;
   return time && hours->holds(*time);
 }
+
+}  // namespace
 
 std::set<units::Duration> cutsOf(const site::Site& site) {
   std::set<units::Duration> cuts;
@@ -42,8 +42,6 @@ Moment momentAt(const site::Site& site, const std::optional<units::Duration>& ti
   }
   return moment;
 }
-
-}  // namespace
 
 std::vector<Moment> momentsOf(const site::Site& site) {
   std::vector<Moment> moments{momentAt(site, std::nullopt)};

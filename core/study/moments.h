@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <vector>
 
 #include "site/site.h"
@@ -21,6 +22,12 @@ struct Moment {
 
 // In order of time. The first is what is on outside all hours; when nothing has hours it is the only one.
 [[nodiscard]] std::vector<Moment> momentsOf(const site::Site& site);
+
+// What is on at that time of the planned day; none: outside all hours.
+[[nodiscard]] Moment momentAt(const site::Site& site, const std::optional<units::Duration>& time);
+
+// Where anything begins or ends, in order of time.
+[[nodiscard]] std::set<units::Duration> cutsOf(const site::Site& site);
 
 // How long a hookup is judged for: its planned hours, two hours when it has none.
 [[nodiscard]] units::Duration runOf(const site::Hookup& hookup);
