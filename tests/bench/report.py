@@ -28,13 +28,14 @@ class Timings:
                     self.runs.setdefault(f"{file.stem}:{run['run_name']}", []).append(run)
 
     def seconds_or_counter(self, field):
-        """Middle of the repetitions, or None where it did not run or ended with an error."""
+        """Time of the quickest repetition (what the machine's other work adds is not ours), middle one of a counter;
+        None where it did not run or ended with an error."""
         name, _, part = field.partition("#")
         runs = [run for run in self.runs.get(name, []) if not run.get("error_occurred")]
         if not runs:
             return None
         if part in ("", "real_time"):
-            return statistics.median(run[part or "cpu_time"] * PER_SECOND[run["time_unit"]] for run in runs)
+            return min(run[part or "cpu_time"] * PER_SECOND[run["time_unit"]] for run in runs)
         return statistics.median(run[part] for run in runs)
 
 
@@ -89,9 +90,10 @@ def markdown(lines):
     text = ["# Performance", "",
             "Written by `tests/bench/run`, which builds the release preset and times it here and now; not by hand.", "",
             f"Machine: {machine()}.", "",
-            "Times are processor times on one core, the middle of the repetitions, unless the conditions say otherwise;",
-            "rivals run in the same program or the same run. The network's figures are those of a solve after the first,",
-            "as in a window that solves its building again and again: the first also fetches its memory from the system.",
+            "Times are processor times on one core, of the quickest of the repetitions, ours and the rivals' alike, unless the",
+            "conditions say otherwise; rivals run in the same program or the same run. The network's figures are those of a solve",
+            "after the first, as in a window that solves its building again and again: the first also fetches its memory from the",
+            "system.",
             "A work that is \"not measured\" has no bench in this tree yet.", "",
             "| " + " | ".join(HEAD) + " |", "|" + " --- |" * len(HEAD)]
     text += ["| " + " | ".join(line[head] for head in HEAD) + " |" for line in lines]
