@@ -18,6 +18,9 @@ Findings circuitOverRating(const Case& in, const Rule& rule) {
     finding.with(amperes("load_a", load)).with(amperes("current_a", answer.current.likely));
     finding.with(amperes("plate_a", answer.plateSum));
     finding.with(number("load_percent", 100.0 * (load / circuit.rating->value)));
+    if (answer.together < 1.0) {
+      finding.with(amperes("usual_a", answer.likelyCurrent)).with(number("together_percent", 100.0 * answer.together));
+    }
     whyShares(finding, answer.shares, in);
     found.push_back(finding.why("breaker.rated", {amperes("rating_a", circuit.rating->value)}).done());
   }

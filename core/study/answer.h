@@ -39,13 +39,14 @@ struct CircuitAnswer {
   site::CircuitId id;
   std::optional<units::Duration> moment;  // start of its worst moment; none: nothing has hours
   Band<units::Current> current;           // largest pole, everything on that can be on
-  units::Current likelyCurrent;           // with the cycling loads that are mostly off left out
+  units::Current likelyCurrent;           // what it is no more than half of the time: coincidence.h
   units::Current neutral;                 // rms with harmonics; of a multiwire group the common neutral
   units::Current plateSum;                // cord-and-plug and fixed loads of that moment by their plates
   units::Current continuousSum;           // of these, what is on three hours or more
   BreakerAnswer breaker;
   units::Temperature wireTemperature;  // hottest run of its building wire
   std::vector<Share> shares;           // largest first
+  double together = 1.0;               // share of the time in which everything that cycles is on together
 };
 
 struct CordAnswer {

@@ -79,7 +79,8 @@ CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, c
   }
   const CircuitLoad& load = day.loads[states.moments[worst].state];
   return {circuit.id,      states.moments[worst].start, load.current,        load.likely,          load.neutral,
-          load.plateSum(), load.continuousSum(),        day.breakers[worst], load.wireTemperature, load.shares};
+          load.plateSum(), load.continuousSum(),        day.breakers[worst], load.wireTemperature, load.shares,
+          load.together};
 }
 
 }  // namespace cordreach::study

@@ -4,8 +4,10 @@
 #include <algorithm>
 #include <numeric>
 
+#include "physics/charger.h"
 #include "study/assumptions.h"
 #include "study/branch_heat.h"
+#include "study/coincidence.h"
 
 namespace cordreach::study {
 
@@ -13,9 +15,6 @@ namespace {
 
 using units::ampere;
 using units::Current;
-
-constexpr units::Duration kContinuous = 3.0 * units::hour;  // NEC Article 100
-constexpr double kMostlyOff = 0.5;  // own: a load on for less than half its cycle is more likely off than on
 
 bool onPoles(const Tap& tap, const Poles& poles) {
   const auto holds = [&](std::size_t pole) { return pole >= poles.first && pole < poles.first + poles.count; };
@@ -32,11 +31,18 @@ double largestPoleA(const timeline::Settled& settled, const Poles& poles) {
 Share shareOf(const site::Site& site, const site::HookupId& id, double rmsA) {
   const auto& hookup = site.at<site::Hookup>(id);
   const auto& inlet = inletOf(site.at<site::Machine>(hookup.machine), hookup.inlet);
-  return {id, std::nullopt, rmsA * ampere, plateOf(inlet), runOf(hookup) >= kContinuous, false};
+  return {id, std::nullopt, rmsA * ampere, plateOf(inlet), runOf(hookup) >= physics::kContinuous, false};
+}
+
+// What cycles is not on for long at a time; a charger is on at its largest only until its battery is nearly full.
+bool isContinuous(const site::FixedLoad& load) {
+  const bool longHours = !load.hours || load.hours->length() >= physics::kContinuous;
+  const bool fullForLong = !load.charge || physics::isContinuous({load.charge->constant, load.charge->taper});
+  return !load.cycle && longHours && fullForLong;
 }
 
 Share shareOf(const site::FixedLoad& load, double rmsA) {
-  const bool continuous = !load.cycle && (!load.hours || load.hours->length() >= kContinuous);
+  const bool continuous = isContinuous(load);
   return {std::nullopt, load.id, rmsA * ampere, currentOf(load), continuous, load.cycle.has_value()};
 }
 
@@ -94,18 +100,18 @@ CircuitLoad loadOf(const site::Site& site, const PanelState& state, const Poles&
       sharesOf(site, state, poles),
       std::nullopt};
   load.neutral = state.likely().warm.circuits[poles.circuit].branches.front().neutralRmsA * ampere;
-  Current cycling;
-  Current mostlyOff;
+  std::vector<ComesAndGoes> cycling;
   for (const Share& share : load.shares) {
     if (!share.cycling) continue;
     const site::Cycle& cycle = *site.at<site::FixedLoad>(*share.load).cycle;
-    cycling += share.current;
-    if (cycle.onFraction() < kMostlyOff) mostlyOff += share.current;
+    cycling.push_back({share.current, cycle.onFraction()});
     load.longestCycle = std::max(load.longestCycle.value_or(cycle.on), cycle.on);
   }
+  const Coincidence coincidence = coincidenceOf(cycling);
   // Taking amps off arithmetically leaves too little rather than too much when power factors differ.
-  load.withoutCycling = std::max(Current{}, load.current.likely - cycling);
-  load.likely = std::max(Current{}, load.current.likely - mostlyOff);
+  load.withoutCycling = std::max(Current{}, load.current.likely - coincidence.worst);
+  load.likely = std::max(Current{}, load.current.likely - (coincidence.worst - coincidence.likely));
+  load.together = coincidence.together;
   return load;
 }
 

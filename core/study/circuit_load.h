@@ -13,11 +13,12 @@ namespace cordreach::study {
 struct CircuitLoad {
   Band<units::Current> current;   // largest pole
   units::Current withoutCycling;  // what is left when everything that cycles is off
-  units::Current likely;          // what is left when only the mostly-off cycling loads are off
+  units::Current likely;          // what it is no more than half of the time, by the cycling loads' shares of it
   units::Current neutral;
   units::Temperature wireTemperature;
   std::vector<Share> shares;                    // largest first
   std::optional<units::Duration> longestCycle;  // longest time that one of its cycling loads stays on
+  double together = 1.0;                        // share of the time in which everything that cycles is on
 
   [[nodiscard]] units::Current plateSum() const;
   [[nodiscard]] units::Current continuousSum() const;

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-#include "physics/contact.h"
+#include "physics/plug_node.h"
 #include "study/assumptions.h"
 #include "study/branch_heat.h"
 
@@ -93,8 +93,12 @@ CordAnswer cordAnswerOf(const site::Site& site, const CordContext& context, std:
   answer.surface = bandFrom(heats, [](const physics::HeatResult& heat) { return heat.surface; });
   answer.timeToLimit = heatOf(context.state, 0, tap.circuit, cord.node).timeTo(answer.limit, currents[0], run);
   const auto contact = link == 0 && context.looseContact ? physics::ContactClass::Worn : physics::ContactClass::Healthy;
-  const physics::ContactBand band = physics::contactHeat(sizeOf(make), contact, currents[0]);
-  answer.plugRise = {band.likely.rise, band.low.rise, band.high.rise};
+  const auto rise = [&](physics::Corner corner) {
+    physics::PlugNode plug(sizeOf(make), physics::contactsOf(contact, corner), roomOf(site));
+    plug.advance(currents[0], run);
+    return plug.rise();
+  };
+  answer.plugRise = {rise(physics::Corner::Likely), rise(physics::Corner::Low), rise(physics::Corner::High)};
   return answer;
 }
 

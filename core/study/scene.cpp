@@ -30,8 +30,8 @@ class Plugger {
   Scene run() {
     for (const auto& id : m_moment.loads) {
       const auto& load = m_site.at<site::FixedLoad>(id);
-      // Everything that cycles comes on together at worst; at best it is off.
-      if (m_corner != Corner::Favourable || !load.cycle) addFixedLoad(load);
+      // Everything that cycles or charges is on together at worst; at best it is off, or charged.
+      if (m_corner != Corner::Favourable || (!load.cycle && !load.charge)) addFixedLoad(load);
     }
     for (const auto& id : m_moment.hookups) plug(m_site.at<site::Hookup>(id));
     return std::move(m_scene);
@@ -42,6 +42,7 @@ class Plugger {
   struct Supply {
     Plugged path;
     bool powered = true;
+    bool loose = false;  // the outlet's contact
   };
 
   void addFixedLoad(const site::FixedLoad& load) {
@@ -108,10 +109,11 @@ class Plugger {
     if (contact == outlet.contacts.end()) return std::nullopt;
     const auto tap = tapOf(m_wiring, m_site, outlet, *contact);
     if (!tap) return std::nullopt;
-    Supply supply{{*tap, *tap, outlet.id, contact->name, std::nullopt, std::nullopt, {}}, true};
+    Supply supply{{*tap, *tap, outlet.id, contact->name, std::nullopt, std::nullopt, {}}};
     if (contact->assignment) supply.path.circuit = contact->assignment->circuit;
     const bool inHours = !contact->poweredHours || !m_moment.start || contact->poweredHours->holds(*m_moment.start);
     supply.powered = !contact->dead && inHours;
+    supply.loose = contact->loose;
     return supply;
   }
 
@@ -121,7 +123,8 @@ class Plugger {
     Tap& tap = supply.path.tap;
     const std::string& id = link.extension ? link.extension->text() : link.hookup->text();
     const auto heat = m_book.heatOf({id, link.extension.has_value(), m_corner}, [&] {
-      return std::make_shared<CordHeat>(CordHeat::Inputs{make, laying, roomOf(m_site), m_corner});
+      const bool loose = supply.path.chain.empty() && supply.loose;
+      return std::make_shared<CordHeat>(CordHeat::Inputs{make, laying, roomOf(m_site), m_corner, loose});
     });
     auto& nodes = m_scene.network.circuits[tap.circuit].nodes;
     nodes.push_back({label, tap.node, heat->warm(0.0, 0.0)});
