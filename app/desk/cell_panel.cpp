@@ -65,7 +65,7 @@ CellPanel::CellPanel(CordModel& model, const FieldView& field, QWidget* parent)
   column->addWidget(m_cartRows);
   column->addStretch(1);
   connect(&model, &CordModel::answerChanged, this, &CellPanel::refresh);
-  connect(&field, &FieldView::explainedChanged, this, &CellPanel::refresh);
+  connect(&field, &FieldView::explainedChanged, this, &CellPanel::showCandidate);
   dress();
   refresh();
 }

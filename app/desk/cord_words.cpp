@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "panels/names.h"
+#include "rules/rule_table.h"
 #include "shell/say.h"
 #include "site/file_words.h"
 #include "site/queries.h"
@@ -45,6 +46,22 @@ std::string shortOf(const CordAdvice& advice) {
 
 bool isBad(const CordAdvice& advice) {
   return advice.verdict >= Severity::Caution || (advice.extensionNeeded && !advice.choice);
+}
+
+// The rule that holds the same limit; empty: none does, the limit is our own.
+std::string_view ruleBehind(planning::CordLimit limit) {
+  switch (limit) {
+    case planning::CordLimit::Amps:
+      return "cord.over_tag";
+    case planning::CordLimit::Volts:
+      return "machine.voltage";
+    case planning::CordLimit::Heat:
+      return "cord.conductor_over_rating";
+    case planning::CordLimit::Start:
+    case planning::CordLimit::Clearing:
+      break;
+  }
+  return {};
 }
 
 QString findOutText(const CordModel& model, const CordAdvice& advice) {
@@ -266,7 +283,10 @@ CellWords cellWords(const CordModel& model, const CordCell& cell) {
 
 LimitWords limitWords(const text::Phrasebook& book, const planning::LimitUse& use) {
   const std::string code = "desk.limit." + std::string(nameOf(use.limit));
-  return {capital(say(book, code + ".name")), say(book, code + ".value", use.arguments), use.used};
+  const std::string_view rule = ruleBehind(use.limit);
+  const QString source =
+      rule.empty() ? say(book, code + ".source") : QString::fromStdString(rules::ruleOf(rule).source.text);
+  return {capital(say(book, code + ".name")), say(book, code + ".value", use.arguments), source, use.used};
 }
 
 QString thumbText(const CordModel& model) {

@@ -36,6 +36,7 @@ struct CellWords {
 struct LimitWords {
   QString name;
   QString value;
+  QString source;  // of the limit
   std::optional<double> used;
 };
 [[nodiscard]] LimitWords limitWords(const text::Phrasebook& book, const planning::LimitUse& use);

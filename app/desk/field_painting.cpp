@@ -18,6 +18,7 @@ constexpr double kDiscPerMm = 7.4;  // px of diameter for a millimetre of copper
 constexpr int kDiscRoom = 28;
 constexpr int kMark = 14;
 constexpr int kHatchPitch = 7;
+constexpr int kHeadRoom = 8;
 
 QColor groundOf(const CellWords& words, const look::Tokens& t) {
   if (words.tooShort || words.empty) return t.sheet;
@@ -128,6 +129,25 @@ void FieldPainting::paintCart(QPainter& painter, const QRect& box, const CordCel
   painter.setFont(bold(look::font(look::Type::Small)));
   painter.setPen(m_cells.cords().isTooShort(cell.column) ? t.ink3 : t.ink);
   painter.drawText(box.adjusted(0, look::scaled(3), -look::scaled(6), 0), Qt::AlignRight | Qt::AlignTop, words);
+}
+
+LengthHeader::LengthHeader(const FieldModel& cells, QWidget* parent)
+    : QHeaderView(Qt::Horizontal, parent), m_cells(cells) {}
+
+QSize LengthHeader::sizeHint() const {
+  return {0, QFontMetrics(look::font(look::Type::BodyBold)).height() + look::scaled(kHeadRoom)};
+}
+
+void LengthHeader::paintSection(QPainter* painter, const QRect& box, int section) const {
+  const look::Tokens& t = look::tokens();
+  const CordModel& model = m_cells.cords();
+  const auto column = static_cast<std::size_t>(section);
+  const auto chosen = model.chosenCell();
+  const bool isChosen = chosen && chosen->column == column;
+  painter->fillRect(box, t.sheet);
+  painter->setPen(model.isTooShort(column) ? t.ink3 : t.ink);
+  painter->setFont(look::font(isChosen ? look::Type::BodyBold : look::Type::Body));
+  painter->drawText(box, Qt::AlignCenter, m_cells.headerData(section, Qt::Horizontal, Qt::DisplayRole).toString());
 }
 
 GaugeHeader::GaugeHeader(const FieldModel& cells, QWidget* parent)

@@ -24,6 +24,21 @@ class FieldPainting : public QStyledItemDelegate {
   const FieldModel& m_cells;
 };
 
+// The lengths over the columns.
+class LengthHeader : public QHeaderView {
+  Q_OBJECT
+
+ public:
+  LengthHeader(const FieldModel& cells, QWidget* parent);
+  [[nodiscard]] QSize sizeHint() const override;
+
+ protected:
+  void paintSection(QPainter* painter, const QRect& box, int section) const override;
+
+ private:
+  const FieldModel& m_cells;
+};
+
 // The gauge with a disc as large as its copper.
 class GaugeHeader : public QHeaderView {
   Q_OBJECT

@@ -27,6 +27,7 @@ FieldView::FieldView(CordModel& model, QWidget* parent)
     : QTableView(parent), m_model(model), m_cells(new FieldModel(model, this)) {
   setModel(m_cells);
   setItemDelegate(new FieldPainting(*m_cells, this));
+  setHorizontalHeader(new LengthHeader(*m_cells, this));
   setVerticalHeader(new GaugeHeader(*m_cells, this));
   setShowGrid(false);
   setFrameShape(QFrame::NoFrame);

@@ -6,6 +6,7 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPainter>
 
 #include "look/look.h"
 #include "panels/plain_controls.h"
@@ -13,10 +14,12 @@
 
 namespace cordreach::app {
 
+namespace {
+constexpr double kBorder = 1.5;
+}
+
 InputEditor::InputEditor(CordModel& model, QWidget* parent) : QFrame(parent), m_model(model) {
-  setFrameShape(QFrame::StyledPanel);
-  setAutoFillBackground(true);
-  setBackgroundRole(QPalette::Base);
+  setFrameShape(QFrame::NoFrame);
   setFocusPolicy(Qt::NoFocus);
   hide();
 }
@@ -81,6 +84,13 @@ void InputEditor::put(QLineEdit* line, const QString& text) {
 void InputEditor::rename() {
   for (const auto& [label, code] : m_labels) label->setText(say(book(), code));
   for (const auto& [widget, code] : m_named) widget->setAccessibleName(say(book(), code));
+}
+
+void InputEditor::paintEvent(QPaintEvent* /*event*/) {
+  QPainter painter(this);
+  painter.fillRect(rect(), look::tokens().room);
+  painter.setPen(QPen(look::tokens().ink2, kBorder));
+  painter.drawRect(QRectF(rect()).adjusted(kBorder / 2, kBorder / 2, -kBorder / 2, -kBorder / 2));
 }
 
 void InputEditor::keyPressEvent(QKeyEvent* event) {

@@ -54,6 +54,7 @@ class InputEditor : public QFrame {
     m_refreshing = false;
   }
 
+  void paintEvent(QPaintEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void changeEvent(QEvent* event) override;
   // In the present words.

@@ -21,6 +21,7 @@ constexpr int kFlags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
 void LimitBar::setWords(const LimitWords& words, const QString& spoken) {
   m_words = words;
   setAccessibleName(spoken);
+  setToolTip(words.source);
   updateGeometry();
   update();
 }

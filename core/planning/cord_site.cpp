@@ -36,6 +36,7 @@ void addBuilding(const CordQuestion& question, units::Current breaker, site::Sit
   circuit.phases = {0};
   circuit.rating = site::known(breaker);
   circuit.size = question.runSize;
+  circuit.use = useOf(question.colour);
   site.all<site::Circuit>().put(circuit);
 
   // A duplex, as nearly every outlet is.
