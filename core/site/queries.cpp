@@ -70,6 +70,15 @@ const Circuit* circuitOf(const Site& site, const OutletSocket& socket) {
   return &site.at<Circuit>(contact->assignment->circuit);
 }
 
+UseClass useOf(const Contact& contact, const Circuit* circuit) {
+  return circuit == nullptr ? contact.use : std::max(contact.use, circuit->use);
+}
+
+UseClass useOf(const Site& site, const OutletSocket& socket) {
+  const Contact* contact = contactOf(site, socket);
+  return contact == nullptr ? UseClass::Ordinary : useOf(*contact, circuitOf(site, socket));
+}
+
 std::vector<ChainLink> linksOf(const Site& site, const Hookup& hookup) {
   std::vector<ChainLink> links;
   const Socket* socket = &hookup.socket;

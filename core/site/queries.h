@@ -14,6 +14,12 @@ namespace cordreach::site {
 // Null: its breaker is unknown.
 [[nodiscard]] const Circuit* circuitOf(const Site& site, const OutletSocket& socket);
 
+// Who may plug in: the stricter of what the contact's colour or label says and what its circuit serves. An unknown
+// breaker (null) makes nothing laxer.
+[[nodiscard]] UseClass useOf(const Contact& contact, const Circuit* circuit);
+// Of a contact that is not there: ordinary.
+[[nodiscard]] UseClass useOf(const Site& site, const OutletSocket& socket);
+
 // One step from an outlet towards a machine: an extension, or another machine whose pass-through socket is used.
 struct ChainLink {
   const ExtensionUse* extension = nullptr;  // one of the two

@@ -118,5 +118,36 @@ TEST(NewId, IsNotThatOfARemovedThingInTheHistory) {
   EXPECT_NE(site::newId<site::Cord>(site, [&] { return ++number; }).text(), first);
 }
 
+TEST(UseOf, IsTheStricterOfContactAndCircuit) {
+  using enum site::UseClass;
+  const auto of = [](site::UseClass contactSays, std::optional<site::UseClass> circuitSays) {
+    site::Contact contact;
+    contact.use = contactSays;
+    site::Circuit circuit{.id = site::CircuitId("c"), .panel = site::PanelId("p")};
+    circuit.use = circuitSays.value_or(Ordinary);
+    return site::useOf(contact, circuitSays ? &circuit : nullptr);
+  };
+  EXPECT_EQ(of(Ordinary, Ordinary), Ordinary);
+  EXPECT_EQ(of(AskFirst, Ordinary), AskFirst);
+  EXPECT_EQ(of(Ordinary, AskFirst), AskFirst);
+  EXPECT_EQ(of(Never, AskFirst), Never);
+  EXPECT_EQ(of(AskFirst, Never), Never);
+  EXPECT_EQ(of(Never, std::nullopt), Never);
+  EXPECT_EQ(of(Ordinary, std::nullopt), Ordinary);
+}
+
+TEST(UseOf, AsksTheContactOfTheSocket) {
+  site::Site site{.id = site::SiteId("s")};
+  site::Outlet outlet{.id = site::OutletId("o")};
+  outlet.contacts.resize(2);
+  outlet.contacts[0].name = "upper";
+  outlet.contacts[1].name = "lower";
+  outlet.contacts[1].use = site::UseClass::Never;
+  site.all<site::Outlet>().put(outlet);
+  EXPECT_EQ(site::useOf(site, {outlet.id, "upper"}), site::UseClass::Ordinary);
+  EXPECT_EQ(site::useOf(site, {outlet.id, "lower"}), site::UseClass::Never);
+  EXPECT_EQ(site::useOf(site, {outlet.id, "none"}), site::UseClass::Ordinary);
+}
+
 }  // namespace
 }  // namespace cordreach
