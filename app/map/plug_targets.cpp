@@ -103,10 +103,11 @@ TargetAnswer answerOf(const site::Site& site, const Held& held, const site::Outl
   const auto fits = tables::plugFits(held.plug, contact.receptacle);
   if (fits.has_value() && !*fits) return TargetAnswer::DoesNotFit;
   const site::Circuit* circuit = contact.assignment ? &site.at<site::Circuit>(contact.assignment->circuit) : nullptr;
-  if (circuit != nullptr && circuit->use == site::UseClass::Never) return TargetAnswer::Never;
+  const site::UseClass use = site::useOf(contact, circuit);
+  if (use == site::UseClass::Never) return TargetAnswer::Never;
   const auto inReach = isInReach(held, outlet);
   if (inReach.has_value() && !*inReach) return TargetAnswer::TooFar;
-  if (circuit != nullptr && circuit->use == site::UseClass::AskFirst) return TargetAnswer::AskFirst;
+  if (use == site::UseClass::AskFirst) return TargetAnswer::AskFirst;
   return circuit != nullptr && fits.has_value() && inReach.has_value() ? TargetAnswer::Possible : TargetAnswer::Unknown;
 }
 

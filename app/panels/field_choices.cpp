@@ -4,6 +4,7 @@
 
 #include "panels/field_kinds.h"
 #include "panels/names.h"
+#include "site/natural_order.h"
 #include "site/queries.h"
 #include "tables/cord_types.h"
 #include "tables/receptacles.h"
@@ -12,36 +13,9 @@ namespace cordreach::app {
 
 namespace {
 
-// "1-5" before "1-13": runs of digits by their number.
-bool comesBefore(const std::string& a, const std::string& b) {
-  std::size_t i = 0;
-  std::size_t j = 0;
-  const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
-  while (i < a.size() && j < b.size()) {
-    if (isDigit(a[i]) && isDigit(b[j])) {
-      std::size_t endA = i;
-      std::size_t endB = j;
-      while (endA < a.size() && isDigit(a[endA])) ++endA;
-      while (endB < b.size() && isDigit(b[endB])) ++endB;
-      std::string left = a.substr(i, endA - i);
-      std::string right = b.substr(j, endB - j);
-      left.erase(0, std::min(left.find_first_not_of('0'), left.size() - 1));
-      right.erase(0, std::min(right.find_first_not_of('0'), right.size() - 1));
-      if (left != right) return left.size() != right.size() ? left.size() < right.size() : left < right;
-      i = endA;
-      j = endB;
-    } else {
-      if (a[i] != b[j]) return a[i] < b[j];
-      ++i;
-      ++j;
-    }
-  }
-  return a.size() - i < b.size() - j;
-}
-
 void sortByText(std::vector<FieldChoice>& choices) {
-  std::ranges::stable_sort(choices,
-                           [](const FieldChoice& a, const FieldChoice& b) { return comesBefore(a.text, b.text); });
+  std::ranges::stable_sort(
+      choices, [](const FieldChoice& a, const FieldChoice& b) { return site::comesBefore(a.text, b.text); });
 }
 
 }  // namespace
@@ -60,7 +34,7 @@ std::vector<FieldChoice> outletChoices(const FieldContext& in, OffLimits offLimi
   for (const site::Outlet& outlet : in.site.all<site::Outlet>()) {
     for (const site::Contact& contact : outlet.contacts) {
       const site::Circuit* circuit = site::circuitOf(in.site, {outlet.id, contact.name});
-      const bool isOffLimits = circuit != nullptr && circuit->use == site::UseClass::Never;
+      const bool isOffLimits = site::useOf(contact, circuit) == site::UseClass::Never;
       if (isOffLimits && offLimits == OffLimits::Hidden) continue;
       base::Arguments arguments{{"outlet", outletName(outlet)}};
       if (outlet.contacts.size() > 1) arguments.push_back({"contact", contactName(in.book, contact.name)});

@@ -26,8 +26,7 @@ std::optional<site::OutletSocket> socketFrom(std::string_view key) {
 }
 
 bool isOffered(const site::Site& site, std::string_view key) {
-  const site::Circuit* circuit = site::circuitOf(site, *socketFrom(key));
-  return circuit == nullptr || circuit->use != site::UseClass::Never;
+  return site::useOf(site, *socketFrom(key)) != site::UseClass::Never;
 }
 
 // With an extension between that serves this machine alone, its plug moves and the machine stays on it.

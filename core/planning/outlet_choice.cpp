@@ -6,6 +6,7 @@
 #include "rules/finding_builder.h"
 #include "rules/protection.h"
 #include "rules/ratings.h"
+#include "site/queries.h"
 #include "study/assumptions.h"
 #include "tables/code_limits.h"
 #include "tables/receptacles.h"
@@ -94,7 +95,8 @@ bool suits(const site::Outlet& outlet, const site::Contact& contact, const Plugg
            const OutletWish& wish) {
   if (!contact.assignment || !isUsable(contact, plugging.hookup->hours)) return false;
   const site::Circuit& circuit = site.at<site::Circuit>(contact.assignment->circuit);
-  if (circuit.use != site::UseClass::Ordinary || !circuit.rating || circuit.id == wish.notOn) return false;
+  if (site::useOf(contact, &circuit) != site::UseClass::Ordinary || !circuit.rating || circuit.id == wish.notOn)
+    return false;
   if (!wish.plug.empty() && !tables::plugFits(wish.plug, contact.receptacle).value_or(false)) return false;
   if (wish.needsProtection) {
     const auto protection = rules::protectionAt(outlet, contact, site);

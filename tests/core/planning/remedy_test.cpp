@@ -54,6 +54,18 @@ TEST(Remedies, NeverOfferCircuitsThatAreOffLimits) {
   }
 }
 
+TEST(Remedies, NeverOfferASocketThatIsMarkedOffLimits) {
+  for (const auto use : {site::UseClass::Never, site::UseClass::AskFirst}) {
+    SmallBuilding building = thinCord();
+    site::Outlet outlet = building.site.at<site::Outlet>(site::OutletId("1-31"));
+    for (site::Contact& contact : outlet.contacts) contact.use = use;
+    building.site.all<site::Outlet>().put(outlet);
+    for (const Remedy& remedy : building.remedies("cord.over_tag")) {
+      EXPECT_NE(textOf(remedy.arguments, "outlet"), "1-31");
+    }
+  }
+}
+
 TEST(Remedies, NeverOfferABusyContactOrAFullCircuit) {
   SmallBuilding building = thinCord();
   building.machine("M1", 15.0, 14, 50.0, 16.0);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "tiny_site.h"
 
 namespace cordreach::rules {
@@ -29,6 +31,28 @@ TEST(CircuitAskFirst, IsSilentOnceAsked) {
   EXPECT_FALSE(tiny.has("circuit.ask_first"));
 }
 
+TEST(CircuitNever, HoldsForASocketThatIsMarkedSo) {
+  TinySite tiny;
+  tiny.markContacts(site::UseClass::Never);
+  ASSERT_TRUE(tiny.has("circuit.never"));
+  EXPECT_FALSE(tiny.has("circuit.ask_first"));
+  ASSERT_EQ(tiny.found("circuit.never")[0].why.size(), 1U);
+  EXPECT_EQ(tiny.found("circuit.never")[0].why[0].code, "contact.marked");
+  tiny.forgetBreaker();
+  EXPECT_TRUE(tiny.has("circuit.never"));
+}
+
+TEST(CircuitAskFirst, HoldsForASocketThatIsMarkedSoAndGivesWayToNever) {
+  TinySite tiny;
+  tiny.markContacts(site::UseClass::AskFirst);
+  EXPECT_TRUE(tiny.has("circuit.ask_first"));
+  site::Circuit circuit = tiny.circuit();
+  circuit.use = site::UseClass::Never;
+  tiny.put(circuit);
+  EXPECT_FALSE(tiny.has("circuit.ask_first"));
+  EXPECT_TRUE(tiny.has("circuit.never"));
+}
+
 TEST(CircuitOverRating, StartsJustAboveTheBreaker) {
   TinySite tiny;
   tiny.circuitGiven().plateSum = 20.0 * ampere;
@@ -39,6 +63,20 @@ TEST(CircuitOverRating, StartsJustAboveTheBreaker) {
   tiny.circuitGiven().plateSum = 10.0 * ampere;
   tiny.circuitGiven().current = sharp(20.1 * ampere);
   EXPECT_TRUE(tiny.has("circuit.over_rating"));
+}
+
+TEST(CircuitOverRating, SaysHowOftenEverythingIsOnTogetherWhereSomethingCycles) {
+  const auto has = [](const Finding& finding, std::string_view name) {
+    return std::any_of(finding.arguments.begin(), finding.arguments.end(),
+                       [&](const base::Argument& argument) { return argument.name == name; });
+  };
+  TinySite tiny;
+  tiny.circuitGiven().plateSum = 21.0 * ampere;
+  EXPECT_FALSE(has(tiny.found("circuit.over_rating").at(0), "together_percent"));
+  tiny.circuitGiven().together = 0.35;
+  tiny.circuitGiven().likelyCurrent = 12.0 * ampere;
+  EXPECT_TRUE(has(tiny.found("circuit.over_rating").at(0), "together_percent"));
+  EXPECT_TRUE(has(tiny.found("circuit.over_rating").at(0), "usual_a"));
 }
 
 TEST(DeviceOverWire, FollowsTheSmallConductorRule) {

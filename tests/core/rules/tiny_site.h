@@ -61,6 +61,18 @@ struct TinySite {
   [[nodiscard]] bool has(std::string_view code) const { return !found(code).empty(); }
   [[nodiscard]] Severity verdict() const { return verdictOf(site::HookupId("h1"), judged()); }
 
+  void markContacts(site::UseClass use) {
+    site::Outlet wall = outlet();
+    for (site::Contact& contact : wall.contacts) contact.use = use;
+    put(wall);
+  }
+  void forgetBreaker() {
+    site::Outlet wall = outlet();
+    for (site::Contact& contact : wall.contacts) contact.assignment.reset();
+    put(wall);
+    given().circuit.reset();
+  }
+
   // A fixed load on the circuit, with its share of the answer.
   void addLoad(const std::string& id, const std::string& name, double amperes) {
     site::FixedLoad load{.id = site::FixedLoadId(id), .name = name, .circuit = site::CircuitId("c1")};
