@@ -4,8 +4,8 @@
 # Everything it says goes to standard error; standard output belongs to the program that is run.
 
 packagesToBuild="g++ cmake ninja-build ccache mold file dpkg-dev
-  libeigen3-dev nlohmann-json3-dev libcsv-dev libcli11-dev libfmt-dev
-  qt6-base-dev qt6-svg-dev libgl-dev libxkbcommon-dev fonts-dejavu-core"
+  libeigen3-dev nlohmann-json3-dev libcsv-dev libxlsxwriter-dev libcli11-dev libfmt-dev
+  qt6-base-dev qt6-svg-dev qt6-charts-dev qt6-pdf-dev libqt6opengl6-dev libgl-dev libxkbcommon-dev fonts-dejavu-core"
 packagesToTest="libgtest-dev libgmock-dev librapidcheck-dev pkgconf
   libboost-dev ngspice libngspice0-dev libvalijson-dev python3 python3-jsonschema
   xvfb xauth openbox xdotool x11-utils imagemagick"
