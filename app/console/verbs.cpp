@@ -8,6 +8,7 @@
 #include "console/verb_cord.h"
 #include "console/verb_heat.h"
 #include "console/verb_site.h"
+#include "console/verb_start.h"
 #include "console/verb_trip.h"
 
 namespace cordreach::console {
@@ -18,6 +19,7 @@ constexpr std::array kVerbs{
     Verb{"assess", "What a building's plan comes to, and what to change", declareAssess},
     Verb{"cord", "The one cord to take for a machine, a distance and an outlet", declareCord},
     Verb{"heat", "How hot a cord gets at a current", declareHeat},
+    Verb{"start", "What switching a machine on does, to it and to all else", declareStart},
     Verb{"trip", "When a breaker trips at a current", declareTrip},
     Verb{"site", "Begins a site file, or says whether files are in order", declareSite},
 };

@@ -27,10 +27,10 @@ constexpr std::array<std::string_view, 8> kPlaces = {"circuit.never",
                                                      "receptacle.single_fifteen_on_twenty"};
 
 // The cord is wrong, or it is too long a way.
-constexpr std::array<std::string_view, 10> kCords = {
+constexpr std::array<std::string_view, 11> kCords = {
     "heat.beyond_model",          "plug.misfit",         "cord.chained",   "cord.over_tag",
     "cord.conductor_over_rating", "cord.jacket_over_60", "plug.over_rise", "machine.stall",
-    "cord.lighter_than_machine",  "machine.voltage"};
+    "cord.lighter_than_machine",  "machine.voltage",     "start.never"};
 
 // The cord is broken or put aside.
 constexpr std::array<std::string_view, 2> kUnsafe = {"earth.missing", "service.out"};
@@ -45,6 +45,8 @@ std::vector<Maker> makersFor(std::string_view code) {
   if (isAmong(code, kCords)) return {movesToOutlet, otherCords, unrollings, movesWithCord};
   if (isAmong(code, kUnsafe)) return {otherCords, movesToOutlet};
   if (code == "wet.unprotected") return {otherCords, throughDevice, movesToOutlet};
+  // A thicker cord does not help here: it raises the amps of the start.
+  if (code == "start.trips") return {movesToOutlet, movesWithCord};
   if (code == "pad.overspeed") return {otherPads};
   return {};
 }

@@ -21,12 +21,14 @@ namespace cordreach::rules {
 [[nodiscard]] Findings cordJacketOver60(const Case&, const Rule&);
 [[nodiscard]] Findings plugOverRise(const Case&, const Rule&);
 [[nodiscard]] Findings machineStall(const Case&, const Rule&);
+[[nodiscard]] Findings startNever(const Case&, const Rule&);
 [[nodiscard]] Findings deviceOverWire(const Case&, const Rule&);
 
 [[nodiscard]] Findings contactDead(const Case&, const Rule&);
 [[nodiscard]] Findings circuitAskFirst(const Case&, const Rule&);
 [[nodiscard]] Findings breakerUnknown(const Case&, const Rule&);
 [[nodiscard]] Findings breakerTrips(const Case&, const Rule&);
+[[nodiscard]] Findings startTrips(const Case&, const Rule&);
 [[nodiscard]] Findings circuitOverRating(const Case&, const Rule&);
 [[nodiscard]] Findings cordLighterThanMachine(const Case&, const Rule&);
 [[nodiscard]] Findings machineVoltage(const Case&, const Rule&);
@@ -37,6 +39,7 @@ namespace cordreach::rules {
 [[nodiscard]] Findings receptacleSingleFifteenOnTwenty(const Case&, const Rule&);
 
 [[nodiscard]] Findings breakerTripsEarly(const Case&, const Rule&);
+[[nodiscard]] Findings startDips(const Case&, const Rule&);
 [[nodiscard]] Findings dropBranch(const Case&, const Rule&);
 [[nodiscard]] Findings dropTotal(const Case&, const Rule&);
 [[nodiscard]] Findings outletOtherFloor(const Case&, const Rule&);

@@ -2,6 +2,7 @@
 // A pad that turns faster than it is made for can tear and fly off.
 #include "rules/all_rules.h"
 #include "rules/finding_builder.h"
+#include "study/pad_in_use.h"
 
 namespace cordreach::rules {
 
@@ -21,17 +22,14 @@ std::optional<double> turnsOf(const HookupCase& hookup) {
 Findings padOverspeed(const Case& in, const Rule& rule) {
   Findings found;
   for (const HookupCase& hookup : in.hookups()) {
-    const auto& id = hookup.hookup->pad ? hookup.hookup->pad : hookup.machine->pad;
+    const site::Pad* pad = study::padInUse(in.site(), *hookup.hookup);
     const auto turns = turnsOf(hookup);
-    if (!id || !turns) continue;
-    const site::Pad& pad = in.site().at<site::Pad>(*id);
-    if (!pad.ratedSpeed) continue;
-    const double rated = pad.ratedSpeed->value.in(units::hertz)*kTurnsAMinute;
-    if (!exceeds(*turns, rated)) continue;
+    const auto rated = pad != nullptr ? study::ratedRpmOf(*pad) : std::nullopt;
+    if (!rated || !turns || !exceeds(*turns, *rated)) continue;
     FindingBuilder finding(rule);
-    finding.subject(SubjectKind::Pad, pad.id.text()).about(hookup, in);
-    finding.with(text("pad", pad.name)).with(number("pad_rpm", rated)).with(number("machine_rpm", *turns));
-    found.push_back(finding.why("pad.too_slow", {number("pad_rpm", rated), number("machine_rpm", *turns)}).done());
+    finding.subject(SubjectKind::Pad, pad->id.text()).about(hookup, in);
+    finding.with(text("pad", pad->name)).with(number("pad_rpm", *rated)).with(number("machine_rpm", *turns));
+    found.push_back(finding.why("pad.too_slow", {number("pad_rpm", *rated), number("machine_rpm", *turns)}).done());
   }
   return found;
 }

@@ -14,7 +14,7 @@ namespace cordreach::rules {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Apply>, 33> kFunctions = {{
+constexpr auto kFunctions = std::to_array<std::pair<std::string_view, Apply>>({
     {"earth.missing", earthMissing},
     {"service.out", serviceOut},
     {"pad.overspeed", padOverspeed},
@@ -29,11 +29,13 @@ constexpr std::array<std::pair<std::string_view, Apply>, 33> kFunctions = {{
     {"cord.jacket_over_60", cordJacketOver60},
     {"plug.over_rise", plugOverRise},
     {"machine.stall", machineStall},
+    {"start.never", startNever},
     {"device.over_wire", deviceOverWire},
     {"contact.dead", contactDead},
     {"circuit.ask_first", circuitAskFirst},
     {"breaker.unknown", breakerUnknown},
     {"breaker.trips", breakerTrips},
+    {"start.trips", startTrips},
     {"circuit.over_rating", circuitOverRating},
     {"cord.lighter_than_machine", cordLighterThanMachine},
     {"machine.voltage", machineVoltage},
@@ -43,12 +45,13 @@ constexpr std::array<std::pair<std::string_view, Apply>, 33> kFunctions = {{
     {"receptacle.twenty_on_fifteen", receptacleTwentyOnFifteen},
     {"receptacle.single_fifteen_on_twenty", receptacleSingleFifteenOnTwenty},
     {"breaker.trips_early", breakerTripsEarly},
+    {"start.dips", startDips},
     {"drop.branch", dropBranch},
     {"drop.total", dropTotal},
     {"outlet.other_floor", outletOtherFloor},
     {"directory.disagrees", directoryDisagrees},
     {"unknown.matters", unknownMatters},
-}};
+});
 
 Apply functionOf(const std::string& code) {
   const auto at =

@@ -7,6 +7,8 @@
 #include "rules/finding_builder.h"
 #include "rules/rule_table.h"
 #include "rules/voltage_limits.h"
+#include "study/machine_plate.h"
+#include "study/pad_in_use.h"
 
 namespace cordreach::rules {
 
@@ -35,9 +37,14 @@ void judgeMachine(const HookupCase& hookup, const site::Site& site, FindingBuild
     finding.why("unknown.plate", {text("machine", hookup.machine->name)});
     any = true;
   }
-  const auto& pad = hookup.hookup->pad ? hookup.hookup->pad : hookup.machine->pad;
-  if (pad && hookup.machine->speed && !site.at<site::Pad>(*pad).ratedSpeed) {
-    finding.why("unknown.pad_speed", {text("pad", site.at<site::Pad>(*pad).name)});
+  const site::Pad* pad = study::padInUse(site, *hookup.hookup);
+  if (pad != nullptr && hookup.machine->speed && !study::ratedRpmOf(*pad)) {
+    finding.why("unknown.pad_speed", {text("pad", pad->name)});
+    any = true;
+  }
+  const physics::Nameplate plate = study::nameplateOf(site, *hookup.hookup, hookup.answer->nominal);
+  if (study::padDragOf(site, *hookup.hookup, plate).guessed) {
+    finding.why("unknown.friction", {text("pad", pad->name)});
     any = true;
   }
 }

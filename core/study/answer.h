@@ -12,6 +12,7 @@
 #include "site/ids.h"
 #include "site/plan.h"
 #include "study/band.h"
+#include "study/start_answer.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
 
@@ -87,6 +88,7 @@ struct HookupAnswer {
   units::Current socketPlateSum{};         // of everything fed through the outlet's contact
   BreakerAnswer breaker{};                 // of its circuit, or of the supposed one
   std::vector<CordAnswer> cords{};         // from the outlet on; the machine's own is the last
+  std::optional<StartAnswer> start{};      // switching it on, at that moment; none: not on
 };
 
 struct OutletAnswer {

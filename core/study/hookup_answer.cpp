@@ -6,6 +6,7 @@
 
 #include "study/assumptions.h"
 #include "study/cord_answer.h"
+#include "study/start_study.h"
 
 namespace cordreach::study {
 
@@ -205,7 +206,9 @@ std::optional<HookupAnswer> hookupAnswerOf(const site::Site& site, const PanelSt
         plugged->second.circuit ? &days.at(*plugged->second.circuit) : &supposedDays.at(plugged->second.tap.circuit);
     hookupDay.take(i, day);
   }
-  return std::move(hookupDay).answer();
+  auto answer = std::move(hookupDay).answer();
+  if (answer) addStart(site, states, *answer);
+  return answer;
 }
 
 }  // namespace cordreach::study

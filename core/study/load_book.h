@@ -13,6 +13,7 @@
 #include "site/site.h"
 #include "study/branch_heat.h"
 #include "study/corner.h"
+#include "study/machine_plate.h"
 #include "units/quantity.h"
 
 namespace cordreach::study {
@@ -22,7 +23,8 @@ class LoadBook {
   explicit LoadBook(const site::Site& site) : m_site(site) {}
 
   // `nominal` is the system's voltage between the poles it is on.
-  [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::Hookup& hookup, units::Voltage nominal);
+  [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::Hookup& hookup, units::Voltage nominal,
+                                                              Corner corner);
   [[nodiscard]] std::shared_ptr<const physics::LoadLaw> lawOf(const site::FixedLoad& load, units::Voltage nominal);
 
   struct CordKey {
@@ -47,10 +49,5 @@ class LoadBook {
   std::map<Key, std::shared_ptr<const physics::LoadLaw>> m_laws;
   std::map<CordKey, std::shared_ptr<const CordHeat>> m_heats;
 };
-
-// Nameplate volts when the plate was not read: 115 V on a 120 V system, the system's own elsewhere.
-[[nodiscard]] units::Voltage plateVoltageOf(const site::Inlet& inlet, units::Voltage nominal);
-
-[[nodiscard]] const site::Inlet& inletOf(const site::Machine& machine, const std::string& name);
 
 }  // namespace cordreach::study

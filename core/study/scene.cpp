@@ -67,7 +67,7 @@ class Plugger {
       const auto& inlet = inletOf(machine, hookup.inlet);
       addCord(*supply, {std::nullopt, hookup.id, 0}, inlet.cord, hookup.ownCord, machine.name);
       if (!hookup.off && supply->powered) {
-        const auto law = m_book.lawOf(hookup, nominalOf(m_wiring, supply->path.tap));
+        const auto law = m_book.lawOf(hookup, nominalOf(m_wiring, supply->path.tap), m_corner);
         supply->path.load = addLoad(supply->path.tap, machine.name, law);
       }
       m_scene.hookups.insert({hookup.id, supply->path});

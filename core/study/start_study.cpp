@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "study/start_study.h"
+
+#include <algorithm>
+#include <array>
+
+#include "physics/start_trip.h"
+#include "study/assess.h"
+#include "study/assumptions.h"
+#include "study/breaker_answer.h"
+#include "study/load_book.h"
+#include "study/machine_plate.h"
+#include "study/moments.h"
+#include "study/pad_in_use.h"
+#include "study/panel_family.h"
+#include "study/start_scene.h"
+
+namespace cordreach::study {
+
+namespace {
+
+using Phasor = std::complex<double>;
+using physics::StartEdge;
+using physics::StartMachine;
+using physics::StartRun;
+using units::volt;
+
+// A plate that fits no model of its class still starts as its class does.
+std::optional<StartRun> runOf(StartMachine machine, StartEdge edge, const physics::Thevenin& supply) {
+  auto run = physics::startOf(machine, edge, supply);
+  if (run) return std::move(run).value();
+  machine.plate.shaftPower.reset();
+  machine.plate.runningCurrent.reset();
+  machine.plate.lockedRotorCurrent.reset();
+  machine.codeLetter.reset();
+  run = physics::startOf(machine, edge, supply);
+  return run ? std::optional(std::move(run).value()) : std::nullopt;
+}
+
+class Starter {
+ public:
+  Starter(const site::Site& site, const PanelStates& states, const PanelState& state, const Plugged& plugged)
+      : m_site(site), m_states(states), m_state(state), m_plugged(plugged), m_scene(state, plugged) {}
+
+  std::optional<StartStudy> study(const site::Hookup& hookup) {
+    const StartMachine likely = machineAt(hookup, Corner::Likely);
+    const auto run = runOf(likely, StartEdge::Typical, m_scene.supply());
+    const auto easy = runOf(machineAt(hookup, Corner::Favourable), StartEdge::Low, m_scene.supply());
+    const auto hard = runOf(machineAt(hookup, Corner::Adverse), StartEdge::High, m_scene.supply());
+    if (!run || !easy || !hard) return std::nullopt;
+    StartStudy study{{}, m_scene.supply(), *run, *easy, *hard, {}};
+    m_peaksA = {peakOf(*run), peakOf(*hard), peakOf(*easy)};
+    fill(study);
+    study.answer.tipped = physics::startsTipped(likely);
+    study.answer.inertiaStated = likely.inertiaKgM2.has_value();
+    study.answer.trip = tripOf(*run);
+    addDips(study, hookup.id);
+    return study;
+  }
+
+ private:
+  StartMachine machineAt(const site::Hookup& hookup, Corner corner) const {
+    StartMachine machine = startMachineOf(m_site, hookup, nominalOf(m_states.wiring(), m_plugged.tap));
+    machine.plate.torqueFactor = dragAt(padDragOf(m_site, hookup, machine.plate).factor, corner);
+    const auto& inertia = m_site.at<site::Machine>(hookup.machine).inertiaKgM2;
+    if (inertia) machine.inertiaKgM2 = moreIsWorse(*inertia, corner);
+    return machine;
+  }
+
+  static Phasor peakOf(const StartRun& run) {
+    const auto at = std::max_element(
+        run.samples.begin(), run.samples.end(),
+        [](const physics::StartSample& a, const physics::StartSample& b) { return a.totalRmsA < b.totalRmsA; });
+    return at->currentA;
+  }
+
+  void fill(StartStudy& study) const {
+    StartAnswer& answer = study.answer;
+    answer.peak = bandOf(study.likely.peak, study.hard.peak, study.easy.peak);
+    answer.settled = bandOf(study.likely.settled, study.hard.settled, study.easy.settled);
+    answer.time = {study.likely.time95, study.easy.time95, study.hard.time95};
+    answer.lowest = bandOf(study.likely.lowest, study.hard.lowest, study.easy.lowest);
+    answer.outlet = dipAt(m_plugged.outletTap);
+    answer.panel =
+        dipOf([this](Phasor currentA) { return m_scene.busV(m_plugged.outletTap, currentA); }, m_plugged.outletTap);
+  }
+
+  template <class VoltsAt>
+  Dip dipOf(VoltsAt voltsAt, const Tap& tap) const {
+    const auto during = [&](std::size_t end) { return voltsAt(m_peaksA[end]) * volt; };
+    return {voltsAt(0.0) * volt, bandOf(during(0), during(1), during(2)), nominalOf(m_states.wiring(), tap)};
+  }
+
+  Dip dipAt(const Tap& tap) const {
+    return dipOf([&](Phasor currentA) { return m_scene.voltageV(tap, currentA); }, tap);
+  }
+
+  // Of its circuit's breaker; of an outlet whose breaker nobody knows, the strictest that is common.
+  std::optional<physics::TripTimes> tripOf(const StartRun& run) const {
+    std::optional<physics::Breaker> breaker = kStrictestBreaker;
+    if (m_plugged.circuit) breaker = breakerOf(m_site.at<site::Circuit>(*m_plugged.circuit));
+    if (!breaker) return std::nullopt;
+    const auto before = units::Current::fromSi(std::abs(m_scene.othersA(0.0)));
+    // What would trip it without the machine is told elsewhere.
+    const auto carrying = std::min(before, breaker->rating);
+    return physics::startTrip(run, {*breaker, breakerAirOf(m_site), carrying, m_scene.othersA(m_peaksA.front())});
+  }
+
+  void addDips(StartStudy& study, const site::HookupId& self) const {
+    std::vector<LoadDip>& dips = study.answer.dips;
+    for (const auto& [id, other] : m_state.scene().hookups) {
+      if (id != self && other.load) dips.push_back({id, {}, dipAt(other.tap)});
+    }
+    for (const auto& [id, place] : m_state.scene().loads) dips.push_back({{}, id, dipAt(place.first)});
+    std::stable_sort(dips.begin(), dips.end(),
+                     [](const LoadDip& a, const LoadDip& b) { return a.dip.share() > b.dip.share(); });
+    for (const auto& outlet : m_site.all<site::Outlet>()) {
+      for (const auto& contact : outlet.contacts) {
+        const auto tap = contact.dead ? std::nullopt : tapOf(m_states.wiring(), m_site, outlet, contact);
+        if (tap) study.outlets.push_back({outlet.id, contact.name, dipAt(*tap)});
+      }
+    }
+  }
+
+  static constexpr physics::Breaker kStrictestBreaker{15.0 * units::ampere, physics::BreakerKind::ThermalMagnetic};
+
+  const site::Site& m_site;
+  const PanelStates& m_states;
+  const PanelState& m_state;
+  const Plugged& m_plugged;
+  StartScene m_scene;
+  std::array<Phasor, 3> m_peaksA{};  // of the likely, the hard and the easy start
+};
+
+}  // namespace
+
+physics::StartMachine startMachineOf(const site::Site& site, const site::Hookup& hookup, units::Voltage nominal) {
+  const auto& machine = site.at<site::Machine>(hookup.machine);
+  const site::Inlet& inlet = inletOf(machine, hookup.inlet);
+  StartMachine start{nameplateOf(site, hookup, nominal), machine.kind};
+  if (machine.inertiaKgM2) start.inertiaKgM2 = machine.inertiaKgM2->value;
+  if (inlet.codeLetter.size() == 1) start.codeLetter = inlet.codeLetter.front();
+  return start;
+}
+
+std::optional<StartStudy> startStudyOf(const site::Site& site, const PanelStates& states, const PanelState& state,
+                                       const site::Hookup& hookup) {
+  const auto plugged = state.scene().hookups.find(hookup.id);
+  if (plugged == state.scene().hookups.end() || !plugged->second.load) return std::nullopt;
+  return Starter(site, states, state, plugged->second).study(hookup);
+}
+
+void addStart(const site::Site& site, const PanelStates& states, HookupAnswer& answer) {
+  const auto at = std::find_if(states.moments.begin(), states.moments.end(),
+                               [&](const PanelMoment& moment) { return moment.start == answer.moment; });
+  if (at == states.moments.end()) return;
+  const auto study = startStudyOf(site, states, states.states[at->state], site.at<site::Hookup>(answer.id));
+  if (study) answer.start = study->answer;
+}
+
+std::optional<StartStudy> startStudyOf(const site::Site& site, const site::Hookup& hookup) {
+  StudyOptions options;
+  options.likelyOnly = true;
+  const Answer answer = assess(site, options);
+  const HookupAnswer* of = answer.find(hookup.id);
+  if (of == nullptr) return std::nullopt;
+  const std::vector<Moment> moments = momentsOf(site);
+  const auto moment =
+      std::find_if(moments.begin(), moments.end(), [&](const Moment& one) { return one.start == of->moment; });
+  if (moment == moments.end()) return std::nullopt;
+  LoadBook book(site);
+  for (const auto& [root, panels] : panelFamiliesOf(site)) {
+    const PanelStates states = statesOf(site, {*moment}, book, {panels, {}, true, {}});
+    if (auto study = startStudyOf(site, states, states.states.front(), hookup)) return study;
+  }
+  return std::nullopt;
+}
+
+}  // namespace cordreach::study
