@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "tiny_site.h"
 
 namespace cordreach::rules {
@@ -30,6 +32,19 @@ TEST(CordConductorOverRating, StartsJustAboveTheRating) {
   EXPECT_EQ(tiny.found("cord.conductor_over_rating")[0].why.front().code, "cord.carries");
   tiny.extensionGiven().limit = at(90.0);
   EXPECT_FALSE(tiny.has("cord.conductor_over_rating"));
+}
+
+TEST(CordConductorOverRating, NamesTheReadingItRestsOn) {
+  TinySite tiny;
+  tiny.extensionGiven().conductor = sharp(at(60.1));
+  site::Cord cord = tiny.cord();
+  site::JacketReading reading;
+  reading.surface = at(48.0);
+  reading.current = 13.0 * units::ampere;
+  cord.make.jacketReading = reading;
+  tiny.put(cord);
+  const auto why = tiny.found("cord.conductor_over_rating").at(0).why;
+  EXPECT_TRUE(std::any_of(why.begin(), why.end(), [](const Reason& reason) { return reason.code == "cord.measured"; }));
 }
 
 TEST(CordConductorOverRating, GoesByTheLikelyValueNotTheBand) {
