@@ -97,6 +97,26 @@ TEST(DemoEvening, SoundHookupsMeetTheHandEstimate) {
   }
 }
 
+// The estimate has the panel's other loads off.
+TEST(DemoEvening, SlowMachineStartsAsEstimated) {
+  const auto& start = *asPlanned().hookup("H03").start;
+  EXPECT_NEAR(start.peak.likely.si(), 59.0, 59.0 * kAmps);
+  EXPECT_GT(start.peak.high.si(), 59.0);
+  EXPECT_NEAR(start.outlet.during.likely.si(), 98.0, kVolts);
+  EXPECT_NEAR(start.panel.during.likely.si(), 117.0, kVolts);
+  ASSERT_TRUE(start.time.likely.has_value());
+  EXPECT_FALSE(start.trip->earliest.has_value());
+  EXPECT_THAT(asPlanned().codes("H03"), Not(Contains("start.dips")));
+}
+
+TEST(DemoEvening, AStartOnASharedCircuitIsNoticed) {
+  EXPECT_THAT(asPlanned().codes("H02"), Contains("start.dips"));
+  const rules::Finding* finding = asPlanned().finding("H02", "start.dips");
+  EXPECT_EQ(finding->severity, Severity::Notice);
+  EXPECT_GT(asPlanned().hookup("H02").start->dips.front().dip.share(), 0.05);
+  EXPECT_LT(asPlanned().hookup("H02").start->dips.front().dip.share(), 0.08);
+}
+
 TEST(DemoFaults, ThinCordIsFoundFirst) {
   EXPECT_EQ(asPlanned().codes("H05").front(), "cord.over_tag");
   EXPECT_EQ(asPlanned().verdict("H05"), Severity::Warning);

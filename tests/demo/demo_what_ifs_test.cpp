@@ -3,6 +3,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "demo/demo.h"
 
 namespace cordreach::demo {
@@ -29,6 +31,28 @@ TEST(DemoWhatIf, SlowPadOnAFastMachineNeverTrips) {
   EXPECT_EQ(tried.verdict("H01"), Severity::Danger);
   EXPECT_NEAR(tried.hookup("H01").current.likely.si(), 18.5, 0.3);
   EXPECT_FALSE(tried.hookup("H01").breaker.trip->earliest.has_value());
+}
+
+// The same pad without a drag factor of its own: what its family says comes to the same, and is called a guess.
+TEST(DemoWhatIf, SlowPadIsToldByItsFamilyAlone) {
+  const Judged tried = judged([](site::Site& site) {
+    site::Pad pad = site.at<site::Pad>(site::PadId("P4"));
+    pad.dragFactor.reset();
+    pad.ratedSpeed.reset();
+    pad.family = site::PadFamily::SlowSpeed;
+    site.all<site::Pad>().put(pad);
+    site::Hookup hookup = site.at<site::Hookup>(site::HookupId("H01"));
+    hookup.pad = pad.id;
+    site.all<site::Hookup>().put(hookup);
+  });
+  EXPECT_EQ(tried.verdict("H01"), Severity::Danger);
+  EXPECT_NEAR(tried.hookup("H01").current.likely.si(), 18.5, 0.3);
+  EXPECT_GT(tried.hookup("H01").current.high.si(), 19.0);
+  EXPECT_FALSE(tried.hookup("H01").breaker.trip->earliest.has_value());
+  const rules::Finding* unknown = tried.finding("H01", "unknown.matters");
+  ASSERT_NE(unknown, nullptr);
+  EXPECT_TRUE(std::any_of(unknown->why.begin(), unknown->why.end(),
+                          [](const rules::Reason& reason) { return reason.code == "unknown.friction"; }));
 }
 
 TEST(DemoWhatIf, InductionMotorStallsOnALongThinCord) {
