@@ -7,6 +7,7 @@ option(CORDREACH_SANITIZE "Build with the address and undefined-behaviour saniti
 option(CORDREACH_SANITIZE_THREAD "Build with the thread sanitizer" OFF)
 option(CORDREACH_FUZZ "Build the fuzz targets with libFuzzer (clang only)" OFF)
 option(CORDREACH_WINDOW "Build the desktop windows beside the console (needs Qt 6)" ON)
+set(CORDREACH_TEST_ONLY "" CACHE STRING "Build only the test programs whose name matches this; empty: all")
 option(CORDREACH_TEST_PER_CASE "One ctest entry a test case; off: one a test program, quicker under sanitizers" ON)
 
 find_program(CCACHE ccache)

@@ -107,7 +107,7 @@ needPackages() {
 
 # A compiler cache shared by all build folders and checkouts of this user.
 useCompilerCache() {
-  export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1
+  export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1 CCACHE_DEPEND=1
 }
 
 cached() { grep -qxF "$2" "$buildRoot/$1/CMakeCache.txt" 2>/dev/null; }
