@@ -5,21 +5,17 @@
 #include <limits>
 #include <map>
 
-#include "physics/load_model.h"
-#include "physics/start_class.h"
 #include "rules/cord_allowance.h"
 #include "rules/finding_builder.h"
 #include "rules/rule_table.h"
 #include "rules/voltage_limits.h"
 #include "study/assumptions.h"
-#include "study/load_book.h"
 
 namespace cordreach::planning {
 
 namespace {
 
 constexpr units::Duration kLongestStart = 5.0 * units::second;
-constexpr double kInstant = 0.05;  // seconds; a shorter peak is no run-up
 
 const rules::CordCase* caseOf(const rules::Case& in, const rules::HookupCase& hookup) {
   const auto& cords = in.cords();
@@ -80,27 +76,16 @@ void addHeat(const rules::Case& in, const study::CordAnswer& cord, std::vector<L
   limits.push_back(heat);
 }
 
-// The volts that are left while it starts: what the way costs at running amps, at the peak's.
+// Of the likely start; a machine that only heats or rectifies is on at once.
 void addStart(const rules::HookupCase& hookup, std::vector<LimitUse>& limits) {
-  const study::HookupAnswer& answer = *hookup.answer;
-  if (answer.current.likely.si() <= 0.0) return;
-  physics::Nameplate plate;
-  plate.model = physics::modelFor(hookup.inlet->loadClass);
-  plate.voltage = study::plateVoltageOf(*hookup.inlet, answer.nominal);
-  plate.current = study::plateOf(*hookup.inlet);
-  const physics::StartBand start = physics::startBand(plate);
-  if (start.longest.si() < kInstant) return;
-  if (answer.stalledCold || answer.stalledWarm) {
-    limits.push_back({CordLimit::Start, std::nullopt, {rules::seconds("limit_s", kLongestStart)}});
-    return;
+  const auto& start = hookup.answer->start;
+  if (!start) return;
+  LimitUse use{CordLimit::Start, std::nullopt, {rules::seconds("limit_s", kLongestStart)}};
+  if (start->time.likely) {
+    use.used = *start->time.likely / kLongestStart;
+    use.arguments.push_back(rules::seconds("start_s", *start->time.likely));
   }
-  const double wayOhm = answer.drop.likely / answer.current.likely / units::ohm;
-  const double startOhm = plate.voltage / start.peakHigh / units::ohm;
-  const double share = startOhm / (startOhm + wayOhm) * (answer.nominal / plate.voltage);
-  const units::Duration lasts = start.longest / std::min(1.0, share * share);
-  limits.push_back({CordLimit::Start,
-                    lasts / kLongestStart,
-                    {rules::seconds("start_s", lasts), rules::seconds("limit_s", kLongestStart)}});
+  limits.push_back(std::move(use));
 }
 
 }  // namespace

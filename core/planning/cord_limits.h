@@ -26,8 +26,7 @@ struct LimitUse {
 //   amps      the cord's amps over what it may carry: the extension's, without one the machine's own
 //   volts     volts lost over volts that may be lost, from nominal to the low end of the machine's band
 //   heat      rise over allowed rise of conductor, jacket or plug, whichever comes first
-//   start     seconds to run up over 5 (own): the class's longest start (start_class.csv), slower by the square of the
-//             volts that are left at its highest peak; a machine that turns no motor has no start
+//   start     seconds of the likely run-up to 95 % of speed over 5 (own)
 //   clearing  seconds until the likely breaker cuts off a fault at the cord's end over those that the cord stands
 [[nodiscard]] std::vector<LimitUse> limitsOf(const rules::Case& in, const rules::HookupCase& hookup);
 
