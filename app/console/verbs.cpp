@@ -7,6 +7,7 @@
 #include "console/verb_assess.h"
 #include "console/verb_cord.h"
 #include "console/verb_heat.h"
+#include "console/verb_run.h"
 #include "console/verb_site.h"
 #include "console/verb_start.h"
 #include "console/verb_trip.h"
@@ -19,6 +20,7 @@ constexpr std::array kVerbs{
     Verb{"assess", "What a building's plan comes to, and what to change", declareAssess},
     Verb{"cord", "The one cord to take for a machine, a distance and an outlet", declareCord},
     Verb{"heat", "How hot a cord gets at a current", declareHeat},
+    Verb{"run", "A building's plan through time: what trips and heats when", declareRun},
     Verb{"start", "What switching a machine on does, to it and to all else", declareStart},
     Verb{"trip", "When a breaker trips at a current", declareTrip},
     Verb{"site", "Begins a site file, or says whether files are in order", declareSite},

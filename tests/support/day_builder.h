@@ -44,6 +44,8 @@ inline std::shared_ptr<const timeline::Warmth> warmthOf(const DayCordLike& cord,
 
 class DayBuilder {
  public:
+  struct Empty {};
+  explicit DayBuilder(Empty /*nothing*/) {}
   explicit DayBuilder(double sourceOhm = 0.03) {
     day.network.panels.push_back(sourcePanel({120.0}, {sourceOhm, sourceOhm}));
   }
