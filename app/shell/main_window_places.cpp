@@ -7,6 +7,7 @@
 #include <array>
 
 #include "desk/cord_place.h"
+#include "heat/heat_place.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
 #include "shell/place_tabs.h"
@@ -32,6 +33,7 @@ std::size_t orderOf(const Place& place) {
 void MainWindow::buildPlaces() {
   addPlace(m_map);
   addPlace(new CordPlace(m_session));
+  addPlace(new HeatPlace(m_session));
   m_band->setSource(m_map->verdict());
 }
 

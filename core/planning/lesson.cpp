@@ -19,15 +19,14 @@ CordQuestion questionOf(const LessonCase& side) {
 }
 
 void putMachine(const LessonCase& side, site::Site& site) {
-  site::Machine machine = side.machine;
+  site::Hookup hookup = site.at<site::Hookup>(cordSiteHookup());
+  hookup.machine = side.machine.id;
+  // On the hookup, not the machine: its drag is against the machine's usual pad.
   if (side.pad) {
     site.all<site::Pad>().put(*side.pad);
-    machine.pad = side.pad->id;
+    hookup.pad = side.pad->id;
   }
-  site::Hookup hookup = site.at<site::Hookup>(cordSiteHookup());
-  hookup.machine = machine.id;
-  if (side.pad) hookup.pad = side.pad->id;
-  site.all<site::Machine>().put(machine);
+  site.all<site::Machine>().put(side.machine);
   site.all<site::Hookup>().put(hookup);
 }
 

@@ -1,0 +1,172 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "heat/side_view.h"
+
+#include <QEvent>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPainterPath>
+#include <cmath>
+
+#include "heat/cut_paint.h"
+#include "heat/heat_words.h"
+#include "look/look.h"
+#include "look/temperature_ramp.h"
+#include "map/cord_curve.h"
+#include "physics/cord_heat.h"
+#include "shell/say.h"
+#include "study/assumptions.h"
+
+namespace cordreach::app {
+
+namespace {
+
+using look::scaled;
+
+constexpr int kCutPx = 84;        // at least, whatever the text's size
+constexpr double kLabelPx = 112;  // beside it
+constexpr double kFloorPx = 36;
+constexpr double kPlugPx = 16;
+
+units::Temperature insideOf(const study::DemonstrationPoint& point) {
+  return point.conductor ? point.conductor->likely : physics::beyondModelTemperature();
+}
+
+// From the plug to the socket, with loops in it where it is wound.
+QPainterPath floorLine(const QRectF& box, const site::LayingOfCord& laying) {
+  QPainterPath line(QPointF(box.left(), box.center().y()));
+  const bool wound = laying.laying == tables::Laying::Coiled || laying.laying == tables::Laying::Reel;
+  if (!wound) {
+    const double third = box.width() / 3;
+    line.cubicTo(QPointF(box.left() + third, box.top() + 4), QPointF(box.right() - third, box.bottom() - 4),
+                 QPointF(box.right(), box.center().y()));
+    return line;
+  }
+  constexpr int kLoops = 4;
+  const double radius = box.height() / 2 - 5;
+  for (int i = 0; i < kLoops; ++i) {
+    const QPointF middle(box.center().x() + (i - kLoops / 2.0) * 5, box.center().y());
+    line.lineTo(middle + QPointF(0, radius));
+    line.arcTo(QRectF(middle - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)), 270, 359);
+  }
+  line.lineTo(QPointF(box.right(), box.center().y()));
+  return line;
+}
+
+}  // namespace
+
+SideView::SideView(HeatModel& model, const text::Phrasebook& book, std::size_t side, QWidget* parent)
+    : QWidget(parent), m_model(model), m_book(book), m_side(side) {
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+  connect(&model, &HeatModel::ticked, this, QOverload<>::of(&QWidget::update));
+  connect(&model, &HeatModel::ticked, this, [this] {
+    if (!m_model.isPlaying()) describe();
+  });
+  connect(&model, &HeatModel::playingChanged, this, &SideView::describe);
+  describe();
+}
+
+QSize SideView::minimumSizeHint() const {
+  const int line = QFontMetrics(look::font(look::Type::Body)).height();
+  return {kCutPx + scaled(kLabelPx), line + kCutPx};
+}
+
+QSize SideView::sizeHint() const { return minimumSizeHint() + QSize(0, kCutPx + scaled(kFloorPx)); }
+
+// What a screen reader says of it, while the clock stands.
+void SideView::describe() {
+  const study::DemonstrationPoint point = m_model.now(m_side);
+  setAccessibleName(say(m_book, "lesson.view.name", {{"side", sideLetter(m_side).toStdString()}}));
+  setAccessibleDescription(
+      say(m_book, "lesson.view.describe",
+          {{"hand", handWords(m_book, point).toStdString()},
+           {"inside", insideWords(m_book, point, m_model.side(m_side).demonstration.limit).toStdString()},
+           {"inside_degrees", degrees(m_book, point.conductor).toStdString()},
+           {"outside_degrees", degrees(m_book, point.surface).toStdString()},
+           {"plug_degrees", degrees(m_book, point.plug).toStdString()}}));
+}
+
+void SideView::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::LanguageChange) describe();
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) updateGeometry();
+}
+
+void SideView::paintLabel(QPainter& painter, const QRectF& box, const QPointF& to, const QString& figure,
+                          const QString& word) const {
+  const look::Tokens& tokens = look::tokens();
+  painter.setPen(QPen(tokens.ink, 1));
+  painter.drawLine(QPointF(box.left() - 4, box.top() + 9), to);
+  painter.setBrush(tokens.sheet);
+  painter.drawEllipse(to, 2.5, 2.5);
+  painter.setFont(look::font(look::Type::BodyBold));
+  QRectF used;
+  painter.drawText(box, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, word, &used);
+  painter.setFont(look::font(look::Type::Caption));
+  painter.setPen(tokens.ink2);
+  painter.drawText(box.adjusted(0, used.height(), 0, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, figure);
+}
+
+void SideView::paintFloor(QPainter& painter, const QRectF& box, const study::DemonstrationPoint& point) const {
+  const look::Tokens& tokens = look::tokens();
+  const HeatSide& side = m_model.side(m_side);
+  const double unit = scaled(100) / 100.0;
+  const double plug = kPlugPx * unit;
+  const QString plugFigure = say(m_book, "lesson.plug", {{"plug", degrees(m_book, point.plug).toStdString()}});
+  painter.setFont(look::font(look::Type::Caption));
+  const double words = painter.fontMetrics().horizontalAdvance(plugFigure) + 8;
+  const double y = box.center().y();
+  painter.setPen(tokens.ink2);
+  painter.drawText(QRectF(box.left(), box.top(), words, box.height()), Qt::AlignLeft | Qt::AlignVCenter, plugFigure);
+  // The wall with its outlet, then the plug in the colour of its own heat.
+  const double wall = box.left() + words + 4 * unit;
+  painter.setPen(QPen(tokens.wall, 5 * unit));
+  painter.drawLine(QPointF(wall, box.top() + 2), QPointF(wall, box.bottom() - 2));
+  const QRectF block(wall + 3 * unit, y - plug / 3, plug, plug / 1.5);
+  painter.setPen(QPen(tokens.ink, 1));
+  painter.setBrush(look::temperatureColor(point.plug, tokens.dark));
+  painter.drawRoundedRect(block, 2, 2);
+  const QRectF socket(box.right() - plug, y - plug / 3, plug, plug / 1.5);
+  const double width = cordWidth(study::sizeOf(side.setup.cord).area().si() * 1e6) * unit;
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(look::temperatureColor(insideOf(point), tokens.dark), width, Qt::SolidLine, Qt::RoundCap));
+  painter.drawPath(
+      floorLine(QRectF(block.right(), box.top(), socket.left() - block.right(), box.height()), side.setup.laying));
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(tokens.ink);
+  painter.drawRoundedRect(socket, 2, 2);
+}
+
+void SideView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const HeatSide& side = m_model.side(m_side);
+  const study::DemonstrationPoint point = m_model.now(m_side);
+  const double line = QFontMetricsF(look::font(look::Type::Body)).height();
+  // "Hand on the jacket: as long as you like"
+  painter.setFont(look::font(look::Type::Body));
+  painter.setPen(look::tokens().ink2);
+  QRectF used;
+  painter.drawText(QRectF(0, 0, width(), 2 * line), Qt::AlignLeft | Qt::TextWordWrap,
+                   say(m_book, "lesson.hand", {{"hand", handWords(m_book, point).toStdString()}}), &used);
+  // Where the room is scarce the cut-through keeps it.
+  const bool hasFloor = height() >= line + kCutPx + scaled(kFloorPx);
+  const double floor = hasFloor ? scaled(kFloorPx) : 0.0;
+  const double label = scaled(kLabelPx);
+  const QRectF cut(0, used.bottom(), std::max(80.0, width() - label - 14), height() - used.bottom() - floor);
+  const CutPlaces places = paintCut(painter, cut, side.setup, point);
+  painter.setFont(look::font(look::Type::Small));
+  painter.setPen(look::tokens().ink2);
+  painter.drawText(QRectF(places.barRight.x() + 6, places.barRight.y() - line, 80, line * 1.5),
+                   Qt::AlignLeft | Qt::AlignVCenter, say(m_book, "lesson.bar"));
+  const double half = cut.height() / 2;
+  const QRectF inside(cut.right() + 14, cut.top() + 6, label, half - 6);
+  const base::Arguments where{{"place", "inside"}, {"degrees", degrees(m_book, point.conductor).toStdString()}};
+  paintLabel(painter, inside, places.inside, say(m_book, "lesson.label", where),
+             insideWords(m_book, point, side.demonstration.limit));
+  const base::Arguments outer{{"place", "outside"}, {"degrees", degrees(m_book, point.surface).toStdString()}};
+  paintLabel(painter, inside.translated(0, half), places.outside, say(m_book, "lesson.label", outer),
+             outsideWords(m_book, point));
+  if (hasFloor) paintFloor(painter, QRectF(0, height() - floor, width(), floor), point);
+}
+
+}  // namespace cordreach::app

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One side at the clock's time: how the jacket feels, the cord cut through, and the cord along the floor from plug to
+// socket. How it feels comes before the degrees.
+#pragma once
+
+#include <QWidget>
+
+#include "heat/heat_model.h"
+#include "text/phrasebook.h"
+
+namespace cordreach::app {
+
+class SideView : public QWidget {
+  Q_OBJECT
+
+ public:
+  SideView(HeatModel& model, const text::Phrasebook& book, std::size_t side, QWidget* parent = nullptr);
+  [[nodiscard]] QSize minimumSizeHint() const override;
+  [[nodiscard]] QSize sizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void describe();
+  void paintLabel(QPainter& painter, const QRectF& box, const QPointF& to, const QString& figure,
+                  const QString& word) const;
+  void paintFloor(QPainter& painter, const QRectF& box, const study::DemonstrationPoint& point) const;
+
+  HeatModel& m_model;
+  const text::Phrasebook& m_book;
+  std::size_t m_side;
+};
+
+}  // namespace cordreach::app

@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The place Heat by mouse and keys, as a trainer uses it.
+#include "heat/heat_place.h"
+
+#include <QComboBox>
+#include <QFile>
+#include <QImageReader>
+#include <QLabel>
+#include <QToolButton>
+
+#include "app/shell/support.h"
+#include "heat/breaker_bars.h"
+#include "heat/figure_table.h"
+#include "heat/lesson_panel.h"
+#include "heat/lesson_shelf.h"
+#include "heat/side_chooser.h"
+#include "heat/side_view.h"
+#include "panels/link_button.h"
+#include "panels/plain_controls.h"
+#include "shell/remedy_button.h"
+
+namespace cordreach::app {
+namespace {
+
+using units::minute;
+using units::second;
+
+class HeatPlaceTest : public WindowTest {
+ protected:
+  void SetUp() override {
+    QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
+    place = dynamic_cast<HeatPlace*>(window->place());
+    ASSERT_NE(place, nullptr);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    QTest::qWait(20);
+  }
+  HeatModel& model() { return place->model(); }
+  void key(QWidget* widget, Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
+    QTest::keyClick(widget, key, modifiers);
+  }
+  [[nodiscard]] QPoint onChart(units::Duration time) const {
+    const HeatPlot& plot = place->chart()->plot();
+    return QPointF(plot.xOf(time), plot.area().center().y()).toPoint();
+  }
+  HeatPlace* place = nullptr;
+};
+
+TEST_F(HeatPlaceTest, OpensOnTheFirstLessonWithTheClockInFocus) {
+  EXPECT_EQ(model().lesson(), preparedLessons().front());
+  EXPECT_EQ(QApplication::focusWidget(), place->chart());
+  EXPECT_EQ(words().severity, model().side(model().worseSide()).verdict.severity);
+  EXPECT_GE(words().severity, rules::Severity::Warning);
+}
+
+TEST_F(HeatPlaceTest, TheClockMovesByKeys) {
+  HeatChart* chart = place->chart();
+  key(chart, Qt::Key_Right);
+  EXPECT_EQ(model().clock(), minute);
+  key(chart, Qt::Key_Right, Qt::ShiftModifier);
+  EXPECT_EQ(model().clock(), 11.0 * minute);
+  key(chart, Qt::Key_Left);
+  EXPECT_EQ(model().clock(), 10.0 * minute);
+  key(chart, Qt::Key_End);
+  EXPECT_EQ(model().clock(), model().run());
+  key(chart, Qt::Key_Right);
+  EXPECT_EQ(model().clock(), model().run());
+  key(chart, Qt::Key_Home);
+  EXPECT_EQ(model().clock(), units::Duration{});
+}
+
+TEST_F(HeatPlaceTest, SpacePlaysAndPausesAndTheClockRunsAsFastAsChosen) {
+  place->speed()->setCurrentIndex(place->speed()->count() - 1);
+  EXPECT_EQ(model().speed(), 600.0);
+  key(place->chart(), Qt::Key_Space);
+  EXPECT_TRUE(model().isPlaying());
+  EXPECT_TRUE(QTest::qWaitFor([&] { return model().clock() > minute; }, 10000));
+  key(place->chart(), Qt::Key_Space);
+  EXPECT_FALSE(model().isPlaying());
+  const units::Duration stood = model().clock();
+  QTest::qWait(60);
+  EXPECT_EQ(model().clock(), stood);
+}
+
+TEST_F(HeatPlaceTest, PlayingEndsWithTheRunAndBeginsAnew) {
+  model().setClock(model().run() - second);
+  QTest::mouseClick(place->play(), Qt::LeftButton);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !model().isPlaying(); }, 10000));
+  EXPECT_EQ(model().clock(), model().run());
+  QTest::mouseClick(place->play(), Qt::LeftButton);
+  EXPECT_LT(model().clock(), model().run());
+  model().setPlaying(false);
+}
+
+TEST_F(HeatPlaceTest, TheClockIsDraggedOnTheCurves) {
+  QTest::mousePress(place->chart(), Qt::LeftButton, {}, onChart(20.0 * minute));
+  EXPECT_NEAR(model().clock().in(minute), 20.0, 0.3);
+  QTest::mouseMove(place->chart(), onChart(50.0 * minute));
+  QTest::mouseRelease(place->chart(), Qt::LeftButton, {}, onChart(50.0 * minute));
+  EXPECT_NEAR(model().clock().in(minute), 50.0, 0.3);
+  QTest::mousePress(place->chart(), Qt::LeftButton, {}, QPoint(place->chart()->width() - 1, 100));
+  EXPECT_EQ(model().clock(), model().run());
+}
+
+TEST_F(HeatPlaceTest, AnyCordCanBeLaidAnyWayByKeys) {
+  ChoiceBox* cord = place->chooser(1)->cord();
+  cord->setFocus();
+  const planning::LessonCase before = model().side(1).setup;
+  key(cord, Qt::Key_End);
+  EXPECT_NE(model().side(1).setup, before);
+  EXPECT_EQ(model().side(1).setup.cord.size->value, units::WireSize::awg(10));
+  ChoiceBox* laying = place->chooser(1)->laying();
+  laying->setFocus();
+  key(laying, Qt::Key_End);
+  EXPECT_EQ(model().side(1).setup.laying.laying, tables::Laying::Reel);
+  key(laying, Qt::Key_Home);
+  EXPECT_EQ(model().side(1).setup.laying, site::LayingOfCord{});
+}
+
+TEST_F(HeatPlaceTest, TheVerdictsButtonLaysTheCordOut) {
+  ASSERT_FALSE(words().button.isEmpty());
+  QTest::mouseClick(window->band()->button(), Qt::LeftButton);
+  EXPECT_EQ(model().side(0).setup.laying, site::LayingOfCord{});
+  EXPECT_TRUE(words().button.isEmpty());
+}
+
+TEST_F(HeatPlaceTest, AStepSetsClockAndSides) {
+  const planning::LessonStep& last = model().lesson().steps.back();
+  ASSERT_TRUE(last.at && last.a);
+  QTest::mouseClick(place->lesson()->steps().back(), Qt::LeftButton);
+  EXPECT_EQ(model().clock(), *last.at);
+  EXPECT_EQ(model().side(0).setup, model().lesson().sides.at(*last.a));
+}
+
+TEST_F(HeatPlaceTest, TheQuestionShowsNothingUntilItIsAnswered) {
+  LessonPanel* lesson = place->lesson();
+  EXPECT_TRUE(lesson->result()->isHidden());
+  EXPECT_TRUE(lesson->result()->text().isEmpty());
+  lesson->answers().back()->setFocus();
+  key(lesson->answers().back(), Qt::Key_Space);
+  EXPECT_FALSE(lesson->result()->isHidden());
+  EXPECT_TRUE(lesson->result()->text().contains(QString::fromStdString(model().lesson().question->because)));
+}
+
+TEST_F(HeatPlaceTest, EveryPreparedLessonOpensByKeysAndCanBePlayedThrough) {
+  ChoiceBox* lessons = place->lesson()->lessons();
+  for (std::size_t i = 1; i < preparedLessons().size(); ++i) {
+    lessons->setFocus();
+    key(lessons, Qt::Key_Down);
+    ASSERT_EQ(model().lesson(), preparedLessons().at(i)) << i;
+    key(place->chart(), Qt::Key_End);
+    window->grab();
+    EXPECT_EQ(model().clock(), model().run());
+  }
+}
+
+TEST_F(HeatPlaceTest, ATrainersLessonOpensAndABadOneIsRefusedWithItsPlace) {
+  QFile good(folder.path() + "/own.json");
+  ASSERT_TRUE(good.open(QIODevice::WriteOnly));
+  QFile prepared("resources/lessons/2-thin.json");
+  ASSERT_TRUE(prepared.open(QIODevice::ReadOnly));
+  good.write(prepared.readAll().replace("Thin against thick", "My own"));
+  good.close();
+  EXPECT_TRUE(place->lesson()->openFile(good.fileName()).ok());
+  EXPECT_EQ(model().lesson().title, "My own");
+  EXPECT_EQ(place->lesson()->lessons()->currentText(), "My own");
+  QFile bad(folder.path() + "/bad.json");
+  ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
+  bad.write("{\"version\": 1, \"title\": 5}");
+  bad.close();
+  const auto refused = place->lesson()->openFile(bad.fileName());
+  ASSERT_FALSE(refused.ok());
+  EXPECT_EQ(refused.error().place, "/title");
+  EXPECT_EQ(model().lesson().title, "My own");
+}
+
+TEST_F(HeatPlaceTest, WhatIsShownCanBeSavedAsPictureDrawingAndTable) {
+  const QString path = folder.path() + "/heat";
+  ASSERT_TRUE(place->savePicture(path + ".png").ok());
+  QImageReader reader(path + ".png");
+  EXPECT_GT(reader.read().width(), 1000);
+  ASSERT_TRUE(place->saveDrawing(path + ".svg").ok());
+  QFile drawing(path + ".svg");
+  ASSERT_TRUE(drawing.open(QIODevice::ReadOnly));
+  const QByteArray svg = drawing.readAll();
+  EXPECT_TRUE(svg.contains("<svg"));
+  EXPECT_TRUE(svg.contains("Local code decides"));
+  EXPECT_GT(svg.count("<path"), 20);
+  ASSERT_TRUE(place->saveTable(path + ".csv").ok());
+  QFile table(path + ".csv");
+  ASSERT_TRUE(table.open(QIODevice::ReadOnly));
+  const QList<QByteArray> rows = table.readAll().trimmed().split('\n');
+  EXPECT_EQ(static_cast<std::size_t>(rows.size()), model().side(0).demonstration.points.size() + 1);
+  for (const QByteArray& row : rows) EXPECT_EQ(row.count(','), rows.front().count(',')) << row.constData();
+  EXPECT_FALSE(place->saveTable(folder.path() + "/nowhere/x.csv").ok());
+}
+
+TEST_F(HeatPlaceTest, EverythingThatIsReachedOrReadHasAName) {
+  int seen = 0;
+  for (QWidget* widget : place->findChildren<QWidget*>()) {
+    if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus) continue;
+    const auto* button = qobject_cast<QAbstractButton*>(widget);
+    const bool named = !widget->accessibleName().isEmpty() || (button != nullptr && !button->text().isEmpty());
+    EXPECT_TRUE(named) << widget->metaObject()->className();
+    ++seen;
+  }
+  EXPECT_GT(seen, 10);
+  for (QWidget* widget : {static_cast<QWidget*>(place->findChild<BreakerBars*>()),
+                          static_cast<QWidget*>(place->findChild<FigureTable*>()),
+                          static_cast<QWidget*>(place->findChild<SideView*>())}) {
+    ASSERT_NE(widget, nullptr);
+    EXPECT_FALSE(widget->accessibleName().isEmpty());
+    EXPECT_FALSE(widget->accessibleDescription().isEmpty());
+  }
+}
+
+TEST_F(HeatPlaceTest, BothUnitSystemsAreSpoken) {
+  model().setClock(20.0 * minute);
+  const auto* figures = place->findChild<FigureTable*>();
+  const QString feet = figures->rows().front().name;
+  look::Choices metric = settings.choices();
+  metric.units = text::UnitSystem::Metric;
+  window->setChoices(metric);
+  EXPECT_NE(figures->rows().front().name, feet);
+  EXPECT_TRUE(figures->rows().front().name.contains(QStringLiteral("°C")));
+}
+
+}  // namespace
+}  // namespace cordreach::app
