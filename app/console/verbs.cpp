@@ -6,6 +6,7 @@
 
 #include "console/verb_assess.h"
 #include "console/verb_cord.h"
+#include "console/verb_fault.h"
 #include "console/verb_heat.h"
 #include "console/verb_run.h"
 #include "console/verb_site.h"
@@ -23,6 +24,7 @@ constexpr std::array kVerbs{
     Verb{"run", "A building's plan through time: what trips and heats when", declareRun},
     Verb{"start", "What switching a machine on does, to it and to all else", declareStart},
     Verb{"trip", "When a breaker trips at a current", declareTrip},
+    Verb{"fault", "What a fault at a cord's end does, and what cuts it off", declareFault},
     Verb{"site", "Begins a site file, or says whether files are in order", declareSite},
 };
 

@@ -32,9 +32,4 @@ std::optional<units::Duration> clearingTime(const OvercurrentDevice& device, Tri
   return thermal ? std::min(*thermal, instantaneous->time) : instantaneous->time;
 }
 
-std::optional<units::Duration> clearingBound(const OvercurrentDevice& device, TripCurve curve, const FaultDrive& drive,
-                                             units::Temperature limit) {
-  return tripTime(device.breaker, curve, drive.current(limit), device.carrying, device.air.at(curve));
-}
-
 }  // namespace cordreach::physics

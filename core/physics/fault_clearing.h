@@ -23,9 +23,4 @@ struct OvercurrentDevice {
 [[nodiscard]] std::optional<units::Duration> clearingTime(const OvercurrentDevice& device, TripCurve curve,
                                                           const FaultHeat& heat);
 
-// The shortest time after which it is certain to have acted, whatever the cord does: at the current that is left when
-// the conductor is at `limit`. None: it may never.
-[[nodiscard]] std::optional<units::Duration> clearingBound(const OvercurrentDevice& device, TripCurve curve,
-                                                           const FaultDrive& drive, units::Temperature limit);
-
 }  // namespace cordreach::physics

@@ -29,6 +29,7 @@ std::optional<units::Duration> groundFaultTripTime(units::Current residual) {
 
 units::Current portableLeakage() { return milliamperes("leakage.portable"); }
 units::Current stationaryLeakage() { return milliamperes("leakage.stationary"); }
+units::Current doubleInsulatedLeakage() { return milliamperes("leakage.double_insulated"); }
 
 units::Current cordLeakage(units::Length length, units::Voltage toEarth, units::Frequency frequency) {
   const double farads = constant("cord.capacitance") * 1e-12 * length.in(units::metre);

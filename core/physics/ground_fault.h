@@ -19,6 +19,8 @@ enum class GroundFaultAnswer { Holds, MayTrip, Trips };
 // Leakage allowed of one appliance (UL 101 scheme).
 [[nodiscard]] units::Current portableLeakage();
 [[nodiscard]] units::Current stationaryLeakage();
+// And of a portable one without an earth (IEC 60335-1: 0.35 mA peak; from memory).
+[[nodiscard]] units::Current doubleInsulatedLeakage();
 // Between live and earth conductor of a dry cord (150 pF/m, 80 to 300; from memory).
 [[nodiscard]] units::Current cordLeakage(units::Length length, units::Voltage toEarth, units::Frequency frequency);
 

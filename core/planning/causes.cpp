@@ -27,10 +27,10 @@ constexpr std::array<std::string_view, 8> kPlaces = {"circuit.never",
                                                      "receptacle.single_fifteen_on_twenty"};
 
 // The cord is wrong, or it is too long a way.
-constexpr std::array<std::string_view, 11> kCords = {
+constexpr std::array<std::string_view, 12> kCords = {
     "heat.beyond_model",          "plug.misfit",         "cord.chained",   "cord.over_tag",
     "cord.conductor_over_rating", "cord.jacket_over_60", "plug.over_rise", "machine.stall",
-    "cord.lighter_than_machine",  "machine.voltage",     "start.never"};
+    "cord.lighter_than_machine",  "machine.voltage",     "start.never",    "fault.not_cleared"};
 
 // The cord is broken or put aside.
 constexpr std::array<std::string_view, 2> kUnsafe = {"earth.missing", "service.out"};

@@ -5,6 +5,7 @@
 #include <limits>
 #include <map>
 
+#include "physics/fault_heat.h"
 #include "rules/cord_allowance.h"
 #include "rules/finding_builder.h"
 #include "rules/rule_table.h"
@@ -88,6 +89,18 @@ void addStart(const rules::HookupCase& hookup, std::vector<LimitUse>& limits) {
   limits.push_back(std::move(use));
 }
 
+// At the end of the first cord: an extension's, without one the machine's own.
+void addClearing(const study::CordAnswer& cord, std::vector<LimitUse>& limits) {
+  if (!cord.fault || !cord.fault->claimed || !cord.fault->current) return;
+  const study::FaultAnswer& fault = *cord.fault;
+  LimitUse clearing{CordLimit::Clearing, std::nullopt, {rules::amperes("fault_a", fault.current->likely)}};
+  if (fault.used <= std::numeric_limits<double>::max()) clearing.used = fault.used;
+  if (fault.cleared.likely) clearing.arguments.push_back(rules::seconds("clears_s", *fault.cleared.likely));
+  // What it stands for longer than a fault is followed, it stands for that long at least.
+  clearing.arguments.push_back(rules::seconds("stands_s", fault.damage.value_or(physics::faultHorizon())));
+  limits.push_back(std::move(clearing));
+}
+
 }  // namespace
 
 std::string_view nameOf(CordLimit limit) {
@@ -112,16 +125,18 @@ std::vector<LimitUse> limitsOf(const rules::Case& in, const rules::HookupCase& h
   addVolts(hookup, limits);
   if (!hookup.answer->cords.empty()) addHeat(in, hookup.answer->cords.front(), limits);
   addStart(hookup, limits);
+  if (!hookup.answer->cords.empty()) addClearing(hookup.answer->cords.front(), limits);
   return limits;
 }
 
 std::optional<CordLimit> limitOfFinding(std::string_view code) {
   static const std::map<std::string_view, CordLimit> about{
-      {"cord.over_tag", CordLimit::Amps},       {"machine.voltage", CordLimit::Volts},
-      {"drop.branch", CordLimit::Volts},        {"drop.total", CordLimit::Volts},
-      {"heat.beyond_model", CordLimit::Heat},   {"cord.conductor_over_rating", CordLimit::Heat},
-      {"cord.jacket_over_60", CordLimit::Heat}, {"plug.over_rise", CordLimit::Heat},
-      {"machine.stall", CordLimit::Start}};
+      {"cord.over_tag", CordLimit::Amps},         {"machine.voltage", CordLimit::Volts},
+      {"drop.branch", CordLimit::Volts},          {"drop.total", CordLimit::Volts},
+      {"heat.beyond_model", CordLimit::Heat},     {"cord.conductor_over_rating", CordLimit::Heat},
+      {"cord.jacket_over_60", CordLimit::Heat},   {"plug.over_rise", CordLimit::Heat},
+      {"machine.stall", CordLimit::Start},        {"fault.not_cleared", CordLimit::Clearing},
+      {"fault.cleared_late", CordLimit::Clearing}};
   const auto at = about.find(code);
   return at == about.end() ? std::nullopt : std::optional(at->second);
 }

@@ -22,6 +22,7 @@ namespace cordreach::rules {
 [[nodiscard]] Findings plugOverRise(const Case&, const Rule&);
 [[nodiscard]] Findings machineStall(const Case&, const Rule&);
 [[nodiscard]] Findings startNever(const Case&, const Rule&);
+[[nodiscard]] Findings faultNotCleared(const Case&, const Rule&);
 [[nodiscard]] Findings deviceOverWire(const Case&, const Rule&);
 
 [[nodiscard]] Findings contactDead(const Case&, const Rule&);
@@ -29,6 +30,7 @@ namespace cordreach::rules {
 [[nodiscard]] Findings breakerUnknown(const Case&, const Rule&);
 [[nodiscard]] Findings breakerTrips(const Case&, const Rule&);
 [[nodiscard]] Findings startTrips(const Case&, const Rule&);
+[[nodiscard]] Findings leakageTrips(const Case&, const Rule&);
 [[nodiscard]] Findings circuitOverRating(const Case&, const Rule&);
 [[nodiscard]] Findings cordLighterThanMachine(const Case&, const Rule&);
 [[nodiscard]] Findings machineVoltage(const Case&, const Rule&);
@@ -40,6 +42,9 @@ namespace cordreach::rules {
 
 [[nodiscard]] Findings breakerTripsEarly(const Case&, const Rule&);
 [[nodiscard]] Findings startDips(const Case&, const Rule&);
+[[nodiscard]] Findings leakageMayTrip(const Case&, const Rule&);
+[[nodiscard]] Findings faultClearedLate(const Case&, const Rule&);
+[[nodiscard]] Findings faultOwnCord(const Case&, const Rule&);
 [[nodiscard]] Findings dropBranch(const Case&, const Rule&);
 [[nodiscard]] Findings dropTotal(const Case&, const Rule&);
 [[nodiscard]] Findings outletOtherFloor(const Case&, const Rule&);

@@ -32,6 +32,14 @@ void judgeBreaker(const HookupCase& hookup, FindingBuilder& finding, bool& any) 
   if (hookup.contact->assignment->how != site::HowKnown::Traced) say("unknown.assignment");
 }
 
+// A generator or an inverter limits its own current, so that no clearing of a fault is claimed of its breakers.
+void judgeFault(const HookupCase& hookup, FindingBuilder& finding, bool& any) {
+  const auto limited = [](const study::CordAnswer& cord) { return cord.fault && !cord.fault->claimed; };
+  if (hookup.answer->cords.empty() || !limited(hookup.answer->cords.back())) return;
+  finding.why("unknown.fault_clearing");
+  any = true;
+}
+
 void judgeMachine(const HookupCase& hookup, const site::Site& site, FindingBuilder& finding, bool& any) {
   if (!hookup.inlet->plate) {
     finding.why("unknown.plate", {text("machine", hookup.machine->name)});
@@ -118,6 +126,7 @@ Findings unknownMatters(const Case& in, const Rule& rule) {
     bool any = false;
     judgeBreaker(hookup, finding, any);
     judgeMachine(hookup, in.site(), finding, any);
+    judgeFault(hookup, finding, any);
     judgeCords(hookup, finding, any);
     judgeBand(hookup, voltage, finding, any);
     judgeStall(hookup, finding, any);

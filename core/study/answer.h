@@ -12,6 +12,7 @@
 #include "site/ids.h"
 #include "site/plan.h"
 #include "study/band.h"
+#include "study/leakage.h"
 #include "study/start_answer.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
@@ -50,6 +51,24 @@ struct CircuitAnswer {
   double together = 1.0;               // share of the time in which everything that cycles is on together
 };
 
+// A fault at the far end of a cord, to neutral or earth without a resistance of its own, and whether it is cut off
+// before a conductor on the way passes the short-circuit limit of its insulation. It may come as the machine is
+// switched on, cord and breaker cool, or after its run, both warm: the stricter of the two counts, for each curve.
+struct FaultAnswer {
+  std::optional<Band<units::Current>> current{};  // as it begins; none: what its source limits is not known
+  bool claimed = true;                            // false: its source limits its own current, nothing is claimed of it
+  physics::TripTimes cleared{};                   // by the breaker; none: never, or it is not to be relied on
+  std::optional<units::Duration> damage{};        // until a conductor passes that limit; none: it does not
+  std::size_t damaged = 0;                        // the cord whose conductor that is, counted from the outlet
+  double used = 0.0;        // most of that time that the likely curve takes; infinite: it never acts
+  bool likelyLate = false;  // the likely curve does not clear it before the damage
+  bool latestLate = false;  // the latest does not
+  // Hottest on the way when it is cleared by the likely, the earliest and the latest curve; none: not claimed.
+  std::optional<Band<units::Temperature>> conductor{};
+  Band<units::Voltage> toEarth{};  // of a frame there whose earth is broken, for as long as it lasts
+  Band<units::Voltage> touch{};    // of one whose earth is whole, until the fault is cleared
+};
+
 struct CordAnswer {
   std::optional<site::CordId> id;           // none: the machine's own
   std::optional<site::ExtensionUseId> use;  // of an extension
@@ -60,6 +79,7 @@ struct CordAnswer {
   units::Temperature limit;                    // rating of its insulation
   std::optional<units::Duration> timeToLimit;  // from cold; none: never
   Band<units::TemperatureRise> plugRise;       // of its plug in the socket before it
+  std::optional<FaultAnswer> fault{};          // at its far end; none: not studied
 
   [[nodiscard]] bool own() const { return !id.has_value(); }
   [[nodiscard]] bool beyondModel() const { return !conductor.has_value(); }
@@ -101,6 +121,7 @@ struct Answer {
   std::vector<CircuitAnswer> circuits;
   std::vector<HookupAnswer> hookups;
   std::vector<OutletAnswer> outlets;
+  std::vector<LeakageAnswer> leakages;  // of every ground-fault device with anything behind it
 
   [[nodiscard]] const CircuitAnswer* find(const site::CircuitId& id) const;
   [[nodiscard]] const HookupAnswer* find(const site::HookupId& id) const;

@@ -130,6 +130,7 @@ Answer assess(const site::Site& site, const StudyOptions& options) {
   }
   if (!options.panels && !options.progress.stopRequested()) {
     addUntracedOutlets(site, answer);
+    answer.leakages = leakagesOf(site);
     addHangingHookups(site, answer);
   }
   sortById(answer);

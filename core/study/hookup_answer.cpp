@@ -6,6 +6,7 @@
 
 #include "study/assumptions.h"
 #include "study/cord_answer.h"
+#include "study/fault_answer.h"
 #include "study/start_study.h"
 
 namespace cordreach::study {
@@ -208,6 +209,7 @@ std::optional<HookupAnswer> hookupAnswerOf(const site::Site& site, const PanelSt
   }
   auto answer = std::move(hookupDay).answer();
   if (answer) addStart(site, states, *answer);
+  if (answer) addFaults(site, states, *answer);
   return answer;
 }
 

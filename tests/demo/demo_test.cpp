@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "demo/demo.h"
@@ -160,6 +161,19 @@ TEST(DemoFaults, MissingEarthIsFoundFirst) {
   EXPECT_THAT(asPlanned().codes("H08"), ElementsAre("earth.missing", "wet.unprotected"));  // all else is well
   EXPECT_NEAR(alone({}).hookup("H08").voltage.likely.si(), 111, kVolts);
   EXPECT_NEAR(asPlanned().hottestC("H08"), 38, kDegrees);
+  // After a failure its frame stands at about 120 V and nothing clears that; with the earth whole at about 59 V until
+  // the breaker acts.
+  const study::FaultAnswer fault = asPlanned().hookup("H08").cords.back().fault.value();
+  EXPECT_NEAR(fault.toEarth.likely.si(), 120, kVolts);
+  EXPECT_NEAR(fault.touch.likely.si(), 59, kVolts);
+  EXPECT_FALSE(fault.likelyLate);
+  const rules::Finding* finding = asPlanned().finding("H08", "earth.missing");
+  ASSERT_NE(finding, nullptr);
+  const auto frame = std::find_if(finding->why.begin(), finding->why.end(),
+                                  [](const rules::Reason& reason) { return reason.code == "earth.frame_live"; });
+  ASSERT_NE(frame, finding->why.end());
+  EXPECT_NEAR(std::get<double>(frame->arguments.at(0).value), 120, kVolts);
+  EXPECT_NEAR(std::get<double>(frame->arguments.at(1).value), 59, kVolts);
 }
 
 TEST(DemoFaults, WrongMapIsFoundFirst) {
