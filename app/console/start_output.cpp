@@ -28,6 +28,11 @@ std::optional<Band<double>> plain(const Band<T>& band) {
   return Band<double>{band.likely.si(), band.low.si(), band.high.si()};
 }
 
+// Of one that never completes there is no end to it.
+std::optional<double> i2tOf(const physics::StartRun& run) {
+  return run.completes() ? std::optional(run.i2tA2S) : std::nullopt;
+}
+
 void putDip(JsonWriter& json, const study::Dip& dip) {
   json.number("before_v", dip.before.si());
   json.band("during_v", plain(dip.during));
@@ -76,8 +81,13 @@ void putTrip(JsonWriter& json, const std::optional<physics::TripTimes>& trip) {
   json.number("likely_s", secondsOf(trip->likely)).number("latest_s", secondsOf(trip->latest)).closeObject();
 }
 
+// "0.8 s": a start is over in the time that other spans round away.
+std::string shortSpan(const text::Phrasebook& book, double seconds, int decimals = 1) {
+  return book.say("unit.seconds", {{"n", text::numberText(book.locale(), seconds, decimals)}});
+}
+
 // What the likely start says in numbers, for the sentences.
-base::Arguments argumentsOf(const StartReply& reply) {
+base::Arguments argumentsOf(const StartReply& reply, const text::Phrasebook& book) {
   const StartAnswer& answer = reply.study.answer;
   const site::Site& site = reply.question.site;
   const auto& hookup = site.at<site::Hookup>(reply.question.hookup);
@@ -90,9 +100,9 @@ base::Arguments argumentsOf(const StartReply& reply) {
                             {"before_v", answer.outlet.before.si()},
                             {"outlet_v", answer.outlet.during.likely.si()},
                             {"panel_v", answer.panel.during.likely.si()}};
-  if (answer.time.likely) arguments.push_back({"start_s", answer.time.likely->si()});
-  if (answer.time.easy) arguments.push_back({"start_low_s", answer.time.easy->si()});
-  if (answer.time.hard) arguments.push_back({"start_high_s", answer.time.hard->si()});
+  if (answer.time.likely) arguments.push_back({"start_s", shortSpan(book, answer.time.likely->si())});
+  if (answer.time.easy) arguments.push_back({"start_low_s", shortSpan(book, answer.time.easy->si())});
+  if (answer.time.hard) arguments.push_back({"start_high_s", shortSpan(book, answer.time.hard->si())});
   const bool flat = site.at<site::Machine>(hookup.machine).kind == "slow-machine";
   arguments.push_back({"way", answer.tipped ? "tipped" : flat ? "flat" : "plain"});
   arguments.push_back({"inertia", answer.inertiaStated ? "stated" : "taken"});
@@ -100,16 +110,24 @@ base::Arguments argumentsOf(const StartReply& reply) {
 }
 
 void putVerdict(Page& page, const StartReply& reply, const text::Phrasebook& book) {
-  const base::Arguments arguments = argumentsOf(reply);
+  const base::Arguments arguments = argumentsOf(reply, book);
   const bool never = !reply.study.answer.time.likely;
   if (!reply.findings.empty() && reply.findings.front().severity == reply.severity()) {
     page.verdict(reply.severity(), text::wordsOf(book, reply.findings.front()).text());
   } else {
-    page.verdict(reply.severity(), book.say(never ? "start.verdict.never" : "start.verdict.ok", arguments));
+    const bool perhaps = reply.severity() == Severity::Notice;
+    page.verdict(reply.severity(), book.say(never     ? "start.verdict.never"
+                                            : perhaps ? "start.verdict.perhaps"
+                                                      : "start.verdict.ok",
+                                            arguments));
   }
   page.gap();
   page.paragraph(book.say(never ? "start.hangs" : "start.comes_up", arguments));
   page.paragraph(book.say("start.dip", arguments));
+  const auto& trip = reply.study.answer.trip;
+  if (trip && trip->earliest && !trip->likely) {
+    page.paragraph(book.say("start.early", {{"earliest_s", shortSpan(book, trip->earliest->si(), 2)}}));
+  }
 }
 
 void putRows(Page& page, const physics::StartRun& run, const text::Phrasebook& book) {
@@ -118,8 +136,7 @@ void putRows(Page& page, const physics::StartRun& run, const text::Phrasebook& b
   for (std::size_t i = 0; i < count; ++i) {
     const std::size_t at = count > 1 ? i * (run.samples.size() - 1) / (count - 1) : 0;
     const physics::StartSample& sample = run.samples[at];
-    rows.push_back({"  " + text::quantityText(book, "time_s", sample.timeS),
-                    text::quantityText(book, "current_a", sample.totalRmsA),
+    rows.push_back({"  " + shortSpan(book, sample.timeS, 2), text::quantityText(book, "current_a", sample.totalRmsA),
                     text::quantityText(book, "voltage_v", sample.voltageV),
                     text::quantityText(book, "speed_percent", 100.0 * sample.speedShare)});
   }
@@ -134,7 +151,9 @@ void putRows(Page& page, const physics::StartRun& run, const text::Phrasebook& b
 }  // namespace
 
 Severity StartReply::severity() const {
-  Severity worst = study.answer.time.likely ? Severity::Ok : Severity::Warning;
+  Severity worst = Severity::Ok;
+  if (!study.answer.time.hard) worst = Severity::Notice;
+  if (!study.answer.time.likely) worst = Severity::Warning;
   for (const rules::Finding& finding : findings) worst = std::max(worst, finding.severity);
   return worst;
 }
@@ -151,7 +170,8 @@ std::string startJson(const StartReply& reply) {
   json.number("time_to_speed_high_s", secondsOf(answer.time.hard));
   json.band("lowest_v", plain(answer.lowest));
   const physics::StartRun& likely = reply.study.likely;
-  json.band("i2t_a2s", study::bandOf(likely.i2tA2S, reply.study.hard.i2tA2S, reply.study.easy.i2tA2S));
+  json.number("i2t_a2s", i2tOf(likely)).number("i2t_low_a2s", i2tOf(reply.study.easy));
+  json.number("i2t_high_a2s", i2tOf(reply.study.hard));
   json.number("source_v", reply.study.supply.openV).number("source_ohm", std::abs(reply.study.supply.ohm));
   putTrip(json, answer.trip);
   json.openObject("outlet");
@@ -166,11 +186,11 @@ std::string startJson(const StartReply& reply) {
 
 std::string startPage(const StartReply& reply, const text::Phrasebook& book, bool color) {
   Page page(book, color);
-  page.heading(book.say("start.heading", argumentsOf(reply)));
+  page.heading(book.say("start.heading", argumentsOf(reply, book)));
   putVerdict(page, reply, book);
   if (reply.study.likely.samples.size() > 1) putRows(page, reply.study.likely, book);
   page.gap();
-  page.paragraph(book.say("start.guess", argumentsOf(reply)));
+  page.paragraph(book.say("start.guess", argumentsOf(reply, book)));
   return page.finished();
 }
 

@@ -18,7 +18,7 @@ struct StartReply {
   const study::StartStudy& study;
   std::vector<rules::Finding> findings;  // about this start, worst first
 
-  // A machine that never comes up is a WARNING whether or not it would run on.
+  // A machine that never comes up is a WARNING whether or not it would run on; one that may not, a NOTICE.
   [[nodiscard]] rules::Severity severity() const;
 };
 
