@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "heat/breaker_bars.h"
 #include "heat/figure_table.h"
@@ -53,6 +54,7 @@ HeatPlace::HeatPlace(Session& session, QWidget* parent)
   connect(&m_model, &HeatModel::playingChanged, this, &HeatPlace::showPlaying);
   connect(&m_model, &HeatModel::sideChanged, this, &HeatPlace::reword);
   connect(m_lesson, &LessonPanel::refused, this, &Place::refused);
+  connect(&m_model, &HeatModel::opened, this, &HeatPlace::showPlugsOfLesson);
   reword();
 }
 
@@ -130,6 +132,15 @@ void HeatPlace::makeColumn() {
 void HeatPlace::setColumn(int width, bool visible) {
   m_column->setFixedWidth(width);
   m_column->setVisible(visible);
+}
+
+// A lesson about a plug shows its curve from the start.
+void HeatPlace::showPlugsOfLesson() {
+  const auto& sides = m_model.lesson().sides;
+  PlotWishes wishes = m_chart->wishes();
+  wishes.plug = std::any_of(sides.begin(), sides.end(), [](const auto& side) { return side.looseOutlet; });
+  m_chart->setWishes(wishes);
+  makeMenus();
 }
 
 void HeatPlace::showPlaying(bool on) { m_play->setText(say(m_session.book, on ? "lesson.pause" : "lesson.play")); }

@@ -60,6 +60,7 @@ class HeatPlace : public Place {
   void reword();
   void arrange();
   void showPlaying(bool on);
+  void showPlugsOfLesson();
   void saveAs(const char* titleCode, const char* kindCode, const char* ending,
               base::Result<base::Done> (HeatPlace::*save)(const QString&));
   void showSources();

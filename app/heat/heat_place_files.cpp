@@ -66,6 +66,7 @@ void HeatPlace::makeMenus() {
     });
   };
   wish("lesson.more.outside", &PlotWishes::outside);
+  wish("lesson.more.plug", &PlotWishes::plug);
   wish("lesson.more.bands", &PlotWishes::bands);
   wish("lesson.more.hand", &PlotWishes::hand);
   more->addSeparator();

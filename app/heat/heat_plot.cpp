@@ -12,10 +12,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "heat/heat_words.h"
+#include "heat/plot_limits.h"
 #include "look/look.h"
 #include "look/temperature_ramp.h"
-#include "physics/touch_limits.h"
 #include "shell/say.h"
 
 namespace cordreach::app {
@@ -27,49 +26,9 @@ using study::Demonstration;
 using study::DemonstrationPoint;
 using units::Temperature;
 
-constexpr double kHottestC = 160.0;  // higher is of no use to anybody
 constexpr double kCoolestTopC = 70.0;
 constexpr double kRampPx = 8;
 constexpr double kLinePx = 4;
-
-struct Limit {
-  Temperature at;
-  const char* code;
-  bool solid;
-};
-
-std::vector<Limit> limitsOf(const HeatModel& model, const PlotWishes& wishes) {
-  std::vector<Limit> limits{{model.side(0).demonstration.limit, "lesson.limit.printed", true}};
-  if (model.side(1).demonstration.limit != limits.front().at) {
-    limits.push_back({model.side(1).demonstration.limit, "lesson.limit.printed_b", true});
-  }
-  if (wishes.hand) {
-    limits.push_back({physics::jacketWarm().value, "lesson.limit.warm", false});
-    if (limits.front().at != physics::jacketTooHotToHold().value) {
-      limits.push_back({physics::jacketTooHotToHold().value, "lesson.limit.hold", false});
-    }
-    limits.push_back({physics::jacketTooHotToTouch().value, "lesson.limit.touch", false});
-    limits.push_back({physics::conductorDamage().value, "lesson.limit.damage", false});
-  }
-  return limits;
-}
-
-double hottestC(const Demonstration& demonstration, bool bands) {
-  double hottest = 0.0;
-  for (const DemonstrationPoint& point : demonstration.points) {
-    if (!point.conductor) return kHottestC;
-    hottest = std::max(hottest, (bands ? point.conductor->high : point.conductor->likely).celsius());
-  }
-  return hottest;
-}
-
-// A round step that leaves at most that many ticks.
-double stepFor(double span, int most) {
-  for (const double step : {1.0, 2.0, 5.0, 10.0, 15.0, 20.0, 30.0, 40.0, 60.0}) {
-    if (span / step <= most) return step;
-  }
-  return 100.0;
-}
 
 }  // namespace
 
@@ -97,9 +56,9 @@ struct HeatPlot::Parts {
   void add(QAbstractSeries* series) const;
   void addBand(const Demonstration& demonstration);
   void addCurves(const HeatModel& model, const PlotWishes& wishes);
-  void addLimits(const std::vector<Limit>& limits);
+  void addLimits(const std::vector<PlotLimit>& limits);
 
-  std::vector<Limit> limits;
+  std::vector<PlotLimit> limits;
   struct Mark {
     QPointF at;
     QString words;
@@ -127,10 +86,10 @@ void HeatPlot::Parts::begin(const HeatModel& model, const text::Phrasebook& book
   const Demonstration& a = model.side(0).demonstration;
   const Demonstration& b = model.side(1).demonstration;
   coolC = std::min(20.0, std::floor(std::min(a.air, b.air).celsius() / 10.0) * 10.0);
-  hotC = std::max({hottestC(a, wishes.bands), hottestC(b, wishes.bands), kCoolestTopC});
+  hotC = std::max({hottestC(a, wishes), hottestC(b, wishes), kCoolestTopC});
   limits = limitsOf(model, wishes);
-  for (const Limit& limit : limits) hotC = std::max(hotC, limit.at.celsius() + 6.0);
-  hotC = std::min(std::ceil(hotC / 10.0) * 10.0, kHottestC);
+  for (const PlotLimit& limit : limits) hotC = std::max(hotC, limit.at.celsius() + 6.0);
+  hotC = std::min(std::ceil(hotC / 10.0) * 10.0, kHottestShownC);
   small = look::font(look::Type::Caption);
   const QFontMetricsF metrics(small);
   const double left = metrics.horizontalAdvance(QStringLiteral("288")) + kRampPx + 12;
@@ -217,6 +176,12 @@ void HeatPlot::Parts::addCurves(const HeatModel& model, const PlotWishes& wishes
   for (std::size_t side = kSides; side-- > 0;) {
     const Demonstration& demonstration = model.side(side).demonstration;
     if (wishes.bands) addBand(demonstration);
+    if (wishes.plug) {
+      QLineSeries* plug =
+          curve(demonstration, [](const DemonstrationPoint& point) { return std::optional(point.plug); });
+      plug->setPen(QPen(ramp, kLinePx * 0.7, Qt::DotLine, Qt::FlatCap));
+      add(plug);
+    }
     if (wishes.outside) {
       QLineSeries* outside = curve(demonstration, [](const DemonstrationPoint& point) {
         return point.surface ? std::optional(point.surface->likely) : std::nullopt;
@@ -234,8 +199,8 @@ void HeatPlot::Parts::addCurves(const HeatModel& model, const PlotWishes& wishes
   }
 }
 
-void HeatPlot::Parts::addLimits(const std::vector<Limit>& all) {
-  for (const Limit& limit : all) {
+void HeatPlot::Parts::addLimits(const std::vector<PlotLimit>& all) {
+  for (const PlotLimit& limit : all) {
     if (limit.at.celsius() > hotC) continue;
     auto* line = new QLineSeries;
     line->append(0.0, shown(limit.at));
@@ -265,6 +230,13 @@ void HeatPlot::Parts::markCurves(const HeatModel& model, const text::Phrasebook&
                      false,
                      true});
     const auto point = model.side(side).demonstration.at(model.run() * 0.85);
+    if (wishes.plug) {
+      marks.push_back({{x(minutes * 0.85), y(point.plug) - 5},
+                       say(book, "lesson.curve", {{"side", sideLetter(side).toStdString()}, {"place", "plug"}}),
+                       Qt::AlignBottom,
+                       false,
+                       false});
+    }
     if (!wishes.outside || !point.surface) continue;
     marks.push_back({{x(minutes * 0.85), y(std::min(point.surface->likely, Temperature::fromCelsius(hotC))) + 5},
                      say(book, "lesson.curve", {{"side", sideLetter(side).toStdString()}, {"place", "outside"}}),
@@ -298,7 +270,7 @@ void HeatPlot::Parts::markEvents(const HeatModel& model, const text::Phrasebook&
 }
 
 void HeatPlot::Parts::markLimits(const text::Phrasebook& book) {
-  for (const Limit& limit : limits) {
+  for (const PlotLimit& limit : limits) {
     if (limit.at.celsius() > hotC) continue;
     marks.push_back({{area.right() - 6, y(limit.at) - 2},
                      say(book, limit.code, {{"source_short", std::string()}}),

@@ -17,6 +17,7 @@ namespace cordreach::app {
 struct PlotWishes {
   bool outside = false;
   bool bands = true;
+  bool plug = false;
   bool hand = false;  // the limits of the hand and of the plastic
 };
 

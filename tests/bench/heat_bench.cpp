@@ -70,7 +70,7 @@ int main(int argumentCount, char** arguments) {
     std::printf("%-36s opened in %.1f ms\n", lesson.title.c_str(), millisecondsSince(from));
     within &= play(*place, lesson.title.c_str());
   }
-  place->chart()->setWishes({true, true, true});
+  place->chart()->setWishes({true, true, true, true});
   within &= play(*place, "every curve");
   return within ? 0 : 1;
 }
