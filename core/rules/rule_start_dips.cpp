@@ -12,15 +12,24 @@ std::string nameOf(const study::LoadDip& dip, const Case& in) {
   return in.site().at<site::Machine>(in.site().at<site::Hookup>(*dip.hookup).machine).name;
 }
 
+// The deepest at something else: not at another cord of the machine itself.
+const study::LoadDip* deepestAt(const HookupCase& hookup, const Case& in) {
+  for (const study::LoadDip& dip : hookup.answer->start->dips) {
+    const bool itself = dip.hookup && in.site().at<site::Hookup>(*dip.hookup).machine == hookup.hookup->machine;
+    if (!itself) return &dip;
+  }
+  return nullptr;
+}
+
 }  // namespace
 
 Findings startDips(const Case& in, const Rule& rule) {
   Findings found;
   for (const HookupCase& hookup : in.hookups()) {
     const auto& start = hookup.answer->start;
-    if (!start || start->dips.empty()) continue;
-    const study::LoadDip& deepest = start->dips.front();
-    if (!exceeds(deepest.dip.share(), rule.limitFraction())) continue;
+    const study::LoadDip* at = start ? deepestAt(hookup, in) : nullptr;
+    if (at == nullptr || !exceeds(at->dip.share(), rule.limitFraction())) continue;
+    const study::LoadDip& deepest = *at;
     FindingBuilder finding(rule);
     aboutStart(finding, hookup, in);
     finding.with(text("other", nameOf(deepest, in)));
