@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <filesystem>
+#include <fstream>
 #include <set>
 
 namespace cordreach::io {
@@ -78,6 +79,15 @@ TEST(LessonFile, RefusesEachSortOfFault) {
 TEST(LessonFile, AskForTheCordThatIsMissing) {
   expectFault(with("\"cord\": \"SJTW 16/3\", \"length\": \"50 ft\", \"lies\"", "\"lies\""), "lesson.missing_key",
               "/sides/0");
+}
+
+TEST(LessonFile, TheDocumentedOneReads) {
+  std::ifstream file("docs/lessons.md");
+  const std::string page{std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+  const std::size_t from = page.find("```json\n") + 8;
+  const auto read = readLesson(std::string_view(page).substr(from, page.find("```", from) - from));
+  ASSERT_TRUE(read.ok()) << read.error().code << " " << read.error().place;
+  EXPECT_EQ(read.value().steps.at(0).b, 1U);
 }
 
 TEST(LessonFile, EveryPreparedLessonReadsAndItsSidesAreAnswered) {
