@@ -3,7 +3,9 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QLabel>
 #include <QPalette>
+#include <QProxyStyle>
 #include <QStyle>
 #include <QStyleFactory>
 #include <QWidget>
@@ -63,13 +65,26 @@ bool isBold(Type type) {
   return type == Type::Verdict || type == Type::HeadBold || type == Type::BodyBold || type == Type::CaptionBold;
 }
 
+// Names come from people and files: a label renders markup only where it asks for it, and a tool tip never does.
+class PlainWordsStyle : public QProxyStyle {
+ public:
+  using QProxyStyle::polish;
+  using QProxyStyle::QProxyStyle;
+
+  void polish(QWidget* widget) override {
+    auto* label = qobject_cast<QLabel*>(widget);
+    if (label != nullptr && label->textFormat() == Qt::AutoText) label->setTextFormat(Qt::PlainText);
+    QProxyStyle::polish(widget);
+  }
+};
+
 }  // namespace
 
 void setPresent(QApplication& application, const Look& look) {
   presentLook() = look;
-  if (application.style() == nullptr || application.style()->name().compare("fusion", Qt::CaseInsensitive) != 0) {
-    QApplication::setStyle(QStyleFactory::create("Fusion"));
-  }
+  static bool isSet = false;
+  if (!isSet) QApplication::setStyle(new PlainWordsStyle(QStyleFactory::create("Fusion")));  // which then owns it
+  isSet = true;
   QApplication::setPalette(paletteOf(tokens()));
   QApplication::setFont(font(Type::Body));
   application.setStyleSheet(styleSheet(tokens(), look.textScale));

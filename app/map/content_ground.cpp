@@ -126,6 +126,11 @@ void addGround(MapContent& content, const ContentWish& wish) {
     item.outer = isOuter(item, box);
     content.walls.push_back(item);
   }
+  for (const site::CorridorLine& line : floor->corridorLines) {
+    QPolygonF item;
+    for (const geometry::Point& point : line.points) item << toPoint(point);
+    content.corridorLines.push_back(std::move(item));
+  }
 }
 
 void addOutlets(MapContent& content, const ContentWish& wish) {

@@ -60,8 +60,10 @@ void MapCanvas::setOverlay(Overlay overlay) {
   if (overlay == Overlay::Reach && m_state.reach.empty()) emit told(say(m_session.book, "map.reach.choose"));
 }
 
-void MapCanvas::setPicture(const QPixmap& picture) {
+void MapCanvas::setPicture(const QPixmap& picture, const QSize& sheet) {
   m_picture = picture;
+  m_pictureSheet = sheet;
+  if (m_fitted) fit();
   update();
 }
 
@@ -135,6 +137,9 @@ void MapCanvas::use(ToolKind kind) {
     case ToolKind::Outlet:
       m_tool = outletTool(*this);
       break;
+    case ToolKind::Row:
+      m_tool = rowTool(*this);
+      break;
     case ToolKind::Panel:
       m_tool = panelTool(*this);
       break;
@@ -147,8 +152,17 @@ void MapCanvas::use(ToolKind kind) {
     case ToolKind::Wall:
       m_tool = wallTool(*this);
       break;
+    case ToolKind::Room:
+      m_tool = roomTool(*this);
+      break;
+    case ToolKind::Corridor:
+      m_tool = corridorTool(*this);
+      break;
     case ToolKind::Run:
       m_tool = runTool(*this);
+      break;
+    case ToolKind::Circuit:
+      m_tool = circuitTool(*this);
       break;
   }
   setCursor(kind == ToolKind::Select ? Qt::ArrowCursor : Qt::CrossCursor);
@@ -175,8 +189,27 @@ void MapCanvas::needWords() {
   m_words = wordsOf({m_content, m_layout, region, m_state.chosen});
 }
 
+// In metres, before it is turned.
+QRectF MapCanvas::pictureFrame() const {
+  const site::Floor* floor = m_floor ? m_session.document.shown()->find<site::Floor>(*m_floor) : nullptr;
+  if (floor == nullptr || !floor->picture || m_picture.isNull()) return {};
+  return {QPointF(floor->picture->origin.xM, floor->picture->origin.yM),
+          QSizeF(m_pictureSheet) * floor->picture->metresPerPixel};
+}
+
+// Of everything on the floor, the picture too.
+QRectF MapCanvas::extent() const {
+  const QRectF frame = pictureFrame();
+  if (frame.isEmpty()) return m_content.extent;
+  const double turn = m_session.document.shown()->at<site::Floor>(*m_floor).picture->turnDegrees;
+  QTransform turned;
+  turned.translate(frame.x(), frame.y()).rotate(turn);
+  const QRectF box = turned.mapRect(QRectF(QPointF(), frame.size()));
+  return m_content.isBare ? box : m_content.extent.united(box);
+}
+
 void MapCanvas::fit() {
-  const QRectF extent = m_content.extent;
+  const QRectF extent = this->extent();
   const double wide = std::max(1.0, width() - 2 * planMargin());
   const double high = std::max(1.0, height() - 2 * planMargin());
   const double scale = std::min(wide / std::max(extent.width(), 1.0), high / std::max(extent.height(), 1.0));
@@ -294,12 +327,30 @@ std::optional<QPointF> MapCanvas::pointOfPlug(const HeldPlug& plug) const {
   return std::nullopt;
 }
 
-bool MapCanvas::apply(const EditResult& edit) {
+std::vector<Standing> MapCanvas::standing() const {
+  std::vector<Standing> things;
+  for (const rules::Subject& subject : m_session.selection.chosen()) {
+    const auto item = itemOf(m_content, subject);
+    const auto at = item ? placeIn(m_content, *item) : std::nullopt;
+    if (at) things.push_back({subject, {at->x(), at->y()}});
+  }
+  return things;
+}
+
+std::vector<site::HookupId> MapCanvas::hookupsShown() const {
+  std::vector<site::HookupId> hookups;
+  for (const MapMachine& machine : m_content.machines) {
+    hookups.insert(hookups.end(), machine.hookups.begin(), machine.hookups.end());
+  }
+  return hookups;
+}
+
+bool MapCanvas::apply(const EditResult& edit, const QString& mergeKey) {
   if (!edit) {
     emit told(sentenceOf(m_session.book, edit.error()));
     return false;
   }
-  const auto done = m_session.document.apply(edit.value());
+  const auto done = m_session.document.apply(edit.value(), mergeKey);
   if (!done) emit told(sentenceOf(m_session.book, done.error()));
   return done.ok();
 }
@@ -335,13 +386,12 @@ void MapCanvas::deleteChosen() {
 PaintScene MapCanvas::scene() {
   PaintScene scene{m_content,          m_layout, m_words, m_state, m_symbols, m_texts, QRectF(m_origin, QSizeF(size())),
                    devicePixelRatioF()};
-  const site::Floor* floor = m_floor ? m_session.document.shown()->find<site::Floor>(*m_floor) : nullptr;
-  if (floor == nullptr || !floor->picture || m_picture.isNull()) return scene;
+  scene.pictureFrame = pictureFrame();
+  if (scene.pictureFrame.isEmpty()) return scene;
+  const site::Picture& shown = *m_session.document.shown()->at<site::Floor>(*m_floor).picture;
   scene.picture = &m_picture;
-  const double perPixel = floor->picture->metresPerPixel;
-  scene.pictureFrame = {QPointF(floor->picture->origin.xM, floor->picture->origin.yM),
-                        QSizeF(m_picture.width() * perPixel, m_picture.height() * perPixel)};
-  scene.pictureTurn = floor->picture->turnDegrees;
+  scene.pictureTurn = shown.turnDegrees;
+  scene.pictureDim = shown.dim;
   return scene;
 }
 

@@ -8,10 +8,13 @@
 #include <optional>
 
 #include "document/session.h"
+#include "map/arrange_edits.h"
+#include "map/circuit_brush.h"
 #include "map/map_moment.h"
 #include "map/map_paint.h"
 #include "map/map_tool.h"
 #include "map/plug_drag.h"
+#include "map/row_settings.h"
 
 class QVariantAnimation;
 
@@ -32,8 +35,8 @@ class MapCanvas : public QWidget {
   [[nodiscard]] const std::optional<site::FloorId>& floor() const { return m_floor; }
   void setFloor(const std::optional<site::FloorId>& floor);
   void setOverlay(Overlay overlay);
-  // A plan picture to be drawn under the floor.
-  void setPicture(const QPixmap& picture);
+  // A plan picture to be drawn under the floor. Large ones are shown in fewer pixels than their sheet has.
+  void setPicture(const QPixmap& picture, const QSize& sheet);
   // The site, the verdict or what is chosen is another: what is shown is made anew.
   void refresh();
 
@@ -62,14 +65,21 @@ class MapCanvas : public QWidget {
   [[nodiscard]] QString nameOf(const ItemRef& item) const;  // for a screen reader
   [[nodiscard]] std::vector<ItemRef> itemsInOrder() const;  // by kind and number
 
-  // Applies the edit as one undo step; says why when the site refuses.
-  bool apply(const EditResult& edit);
+  // Applies the edit as one undo step; says why when the site refuses. The key is Document::apply's.
+  bool apply(const EditResult& edit, const QString& mergeKey = {});
+  // What is chosen of this floor, where the plan shows it; and the hookups whose machines it shows.
+  [[nodiscard]] std::vector<Standing> standing() const;
+  [[nodiscard]] std::vector<site::HookupId> hookupsShown() const;
+  [[nodiscard]] RowSettings& row() { return m_row; }
+  [[nodiscard]] CircuitBrush& brush() { return m_brush; }  // of painting circuits
   void focusItem(const std::optional<ItemRef>& item);
   void choose(const ItemRef& item, bool add);
   void deleteChosen();
 
  signals:
   void toolChanged();
+  void rowChanged();    // the tool has set how the row goes on
+  void pictureWanted();  // from the clipboard
   void scaleChanged();
   void heldMoved(const QPoint& global);  // the pointer, with a plug in hand
   void floorWanted(const cordreach::site::FloorId& floor);
@@ -104,6 +114,8 @@ class MapCanvas : public QWidget {
   void glideTo(double scale, const QPointF& middleM);
   void ringOnce(const rules::Subject& subject);
   [[nodiscard]] PaintScene scene();
+  [[nodiscard]] QRectF pictureFrame() const;
+  [[nodiscard]] QRectF extent() const;
   bool viewKey(QKeyEvent& event);
   bool walkKey(QKeyEvent& event);
   void walkTo(const QPointF& direction);
@@ -121,6 +133,8 @@ class MapCanvas : public QWidget {
   SymbolStamps m_symbols;
   TextStamps m_texts;
   QPixmap m_picture;
+  QSize m_pictureSheet;
+  RowSettings m_row;
   QPointF m_origin;  // what of the plan is at the widget's top left, in pixels
   bool m_fitted = true;
   bool m_spaceHeld = false;
@@ -128,6 +142,7 @@ class MapCanvas : public QWidget {
   std::unique_ptr<QVariantAnimation> m_glide;
   std::unique_ptr<QVariantAnimation> m_ring;
   std::unique_ptr<PlugDrag> m_plugs;
+  CircuitBrush m_brush;
   std::unique_ptr<MapTool> m_tool;
   ToolKind m_toolKind = ToolKind::Select;
 };

@@ -42,10 +42,14 @@ void addExtent(MapContent& content) {
     add(wall.from);
     add(wall.to);
   }
+  for (const QPolygonF& line : content.corridorLines) {
+    for (const QPointF& point : line) add(point);
+  }
   for (const MapOutlet& outlet : content.outlets) add(outlet.at);
   for (const MapPanel& panel : content.panels) add(panel.at);
   for (const MapLoad& load : content.loads) add(load.at);
   for (const MapMachine& machine : content.machines) add(machine.at);
+  content.isBare = !any;
   content.extent = any ? extent : QRectF(0, 0, 30, 16);
 }
 
@@ -63,6 +67,23 @@ MapContent contentOf(const ContentWish& wish) {
   }
   addExtent(content);
   return content;
+}
+
+std::optional<QPointF> placeIn(const MapContent& content, const ItemRef& item) {
+  const auto index = static_cast<std::size_t>(item.index);
+  switch (item.kind) {
+    case ItemKind::Outlet:
+      return content.outlets[index].at;
+    case ItemKind::Panel:
+      return content.panels[index].at;
+    case ItemKind::Load:
+      return content.loads[index].at;
+    case ItemKind::Machine:
+      return content.machines[index].at;
+    case ItemKind::Plug:
+      break;
+  }
+  return std::nullopt;
 }
 
 int indexOfOutlet(const MapContent& content, const site::OutletId& id) {

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "compute/verdict.h"
+#include "map/hit_index.h"
 #include "map/plug_edits.h"
 #include "rules/finding.h"
 #include "site/site.h"
@@ -122,9 +123,11 @@ struct MapCord {
 
 struct MapContent {
   std::optional<site::FloorId> floor;
-  QRectF extent;  // metres, of everything
+  QRectF extent;        // metres, of everything
+  bool isBare = false;  // there is nothing; the extent is that of a blank sheet
   std::vector<MapRoom> rooms;
   std::vector<MapWall> walls;
+  std::vector<QPolygonF> corridorLines;
   std::vector<MapOutlet> outlets;
   std::vector<MapRun> runs;
   std::vector<MapPanel> panels;
@@ -147,6 +150,9 @@ struct ContentWish {
 };
 
 [[nodiscard]] MapContent contentOf(const ContentWish& wish);
+
+// Where it stands, in metres; nothing for a plug.
+[[nodiscard]] std::optional<QPointF> placeIn(const MapContent& content, const ItemRef& item);
 
 // The circuits that are chosen, themselves or through what is chosen.
 [[nodiscard]] std::vector<site::CircuitId> chosenCircuits(const site::Site& site,

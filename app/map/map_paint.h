@@ -87,6 +87,7 @@ struct PaintScene {
   const QPixmap* picture = nullptr;  // of the floor; its place is pictureFrame, in metres
   QRectF pictureFrame{};
   double pictureTurn = 0;
+  double pictureDim = 0;
 
   [[nodiscard]] bool isChosen(const site::CircuitId& circuit) const;
   [[nodiscard]] bool isChosen(const ItemRef& item) const;

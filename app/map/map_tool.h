@@ -45,14 +45,18 @@ class MapTool {
   MapCanvas& m_canvas;
 };
 
-enum class ToolKind { Select, Outlet, Panel, Machine, Load, Wall, Run };
+enum class ToolKind { Select, Outlet, Row, Panel, Machine, Load, Wall, Room, Corridor, Run, Circuit };
 
 [[nodiscard]] std::unique_ptr<MapTool> selectTool(MapCanvas& canvas);
 [[nodiscard]] std::unique_ptr<MapTool> outletTool(MapCanvas& canvas);
+[[nodiscard]] std::unique_ptr<MapTool> rowTool(MapCanvas& canvas);
 [[nodiscard]] std::unique_ptr<MapTool> panelTool(MapCanvas& canvas);
 [[nodiscard]] std::unique_ptr<MapTool> machineTool(MapCanvas& canvas);
 [[nodiscard]] std::unique_ptr<MapTool> loadTool(MapCanvas& canvas);
 [[nodiscard]] std::unique_ptr<MapTool> wallTool(MapCanvas& canvas);
+[[nodiscard]] std::unique_ptr<MapTool> roomTool(MapCanvas& canvas);
+[[nodiscard]] std::unique_ptr<MapTool> corridorTool(MapCanvas& canvas);
 [[nodiscard]] std::unique_ptr<MapTool> runTool(MapCanvas& canvas);
+[[nodiscard]] std::unique_ptr<MapTool> circuitTool(MapCanvas& canvas);
 
 }  // namespace cordreach::app

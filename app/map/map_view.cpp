@@ -3,9 +3,7 @@
 
 #include <QAction>
 #include <QComboBox>
-#include <QDir>
-#include <QEvent>
-#include <QFileInfo>
+#include <QDropEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
@@ -20,23 +18,33 @@
 #include <utility>
 
 #include "look/look.h"
+#include "map/arrange_menu.h"
+#include "map/circuit_bar.h"
 #include "map/map_accessible.h"
 #include "map/map_canvas.h"
 #include "map/map_figures.h"
 #include "map/map_key.h"
 #include "map/map_menu.h"
+#include "map/row_bar.h"
+#include "survey/picture_desk.h"
+#include "survey/picture_files.h"
+#include "survey/picture_read.h"
 
 namespace cordreach::app {
 namespace {
 
 const std::array<const char*, 5> kOverlayWords{"map.overlay.wiring", "map.overlay.amps_left", "map.overlay.volts",
                                                "map.overlay.reach", "map.overlay.trust"};
-const std::array<std::pair<ToolKind, const char*>, 6> kTools{{{ToolKind::Outlet, "map.tool.outlet"},
+const std::array<std::pair<ToolKind, const char*>, 10> kTools{{{ToolKind::Outlet, "map.tool.outlet"},
+                                                              {ToolKind::Row, "map.tool.row"},
                                                               {ToolKind::Panel, "map.tool.panel"},
                                                               {ToolKind::Machine, "map.tool.machine"},
                                                               {ToolKind::Load, "map.tool.load"},
                                                               {ToolKind::Wall, "map.tool.wall"},
-                                                              {ToolKind::Run, "map.tool.run"}}};
+                                                              {ToolKind::Room, "map.tool.room"},
+                                                              {ToolKind::Corridor, "map.tool.corridor"},
+                                                              {ToolKind::Run, "map.tool.run"},
+                                                              {ToolKind::Circuit, "map.tool.circuit"}}};
 
 constexpr int kFloorDwellMs = 500;
 constexpr int kRowGap = 14;
@@ -77,6 +85,9 @@ MapView::MapView(Session& session, QWidget* parent)
       m_moments(new QComboBox(this)),
       m_add(new QToolButton(this)),
       m_addMenu(new QMenu(m_add)),
+      m_pictures(new PictureDesk(session, *m_canvas, this)),
+      m_rowBar(new RowBar(*m_canvas, this)),
+      m_circuitBar(new CircuitBar(*m_canvas, this)),
       m_row(new QBoxLayout(QBoxLayout::LeftToRight)),
       m_hint(new QLabel(m_canvas)),
       m_floorDwell(new QTimer(this)) {
@@ -85,6 +96,9 @@ MapView::MapView(Session& session, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);
   buildRow();
+  column->addWidget(m_rowBar);
+  column->addWidget(m_circuitBar);
+  m_rowBar->hide();
   column->addWidget(m_canvas, 1);
   column->addWidget(m_key);
   m_hint->setAttribute(Qt::WA_TransparentForMouseEvents);
@@ -92,7 +106,9 @@ MapView::MapView(Session& session, QWidget* parent)
   m_hint->setWordWrap(true);
   m_hint->setMargin(4);
   m_hint->hide();
+  m_hint->setTextFormat(Qt::PlainText);
   m_canvas->installEventFilter(this);
+  m_canvas->setAcceptDrops(true);
   m_floorDwell->setSingleShot(true);
   m_floorDwell->setInterval(kFloorDwellMs);
   buildTools();
@@ -121,7 +137,9 @@ void MapView::buildRow() {
   setTabOrder(m_floors, m_add);
   setTabOrder(m_add, m_moments);
   setTabOrder(m_moments, m_overlays);
-  setTabOrder(m_overlays, m_canvas);
+  setTabOrder(m_overlays, m_rowBar);
+  setTabOrder(m_rowBar, m_circuitBar);
+  setTabOrder(m_circuitBar, m_canvas);
 }
 
 // One row where everything fits, else the overlays under the floors: tabs never hide behind scroll arrows.
@@ -145,6 +163,8 @@ void MapView::buildTools() {
       m_canvas->setFocus();
     });
   }
+  m_addMenu->addSeparator();
+  m_addMenu->addMenu(m_pictures->menu());
 }
 
 // Offered to the window's View menu; the keys are the plan's own.
@@ -169,8 +189,11 @@ void MapView::retranslate() {
   }
   m_add->setText(say(book, "map.add"));
   for (QAction* action : m_addMenu->actions()) {
-    action->setText(say(book, action->property("code").toString().toStdString()));
+    const QString code = action->property("code").toString();
+    if (!code.isEmpty()) action->setText(say(book, code.toStdString()));
   }
+  m_pictures->reword();
+  m_rowBar->reword();
   for (QAction* action : m_canvas->actions()) {
     const QString code = action->property("code").toString();
     if (!code.isEmpty()) action->setText(say(book, code.toStdString()));
@@ -185,8 +208,10 @@ void MapView::retranslate() {
 
 void MapView::connectAll() {
   connect(&m_session.document, &Document::changed, this, [this](const DocumentChange& change) {
+    if (change.reset) m_pictureShown = QStringLiteral("?");  // whatever it was, it is read anew
     fillFloors();
     fillMoments();
+    m_rowBar->refresh();
     if (change.reset) {
       m_canvas->fit();
       m_moment.choose(std::nullopt);
@@ -214,7 +239,12 @@ void MapView::connectAll() {
     m_moment.choose(index <= 0 ? std::optional<units::Duration>() : m_times[static_cast<std::size_t>(index - 1)]);
   });
   connect(m_canvas, &MapCanvas::scaleChanged, this, [this] { m_key->setScale(m_canvas->scale()); });
-  connect(m_canvas, &MapCanvas::toolChanged, this, [this] { showHint(m_canvas->hint()); });
+  connect(m_canvas, &MapCanvas::toolChanged, this, [this] {
+    m_rowBar->setVisible(m_canvas->tool() == ToolKind::Row);
+    m_rowBar->refresh();
+    showHint(m_canvas->hint());
+  });
+  connect(m_canvas, &MapCanvas::pictureWanted, m_pictures, &PictureDesk::paste);
   connectHeld();
   connect(m_canvas, &MapCanvas::told, this, &MapView::told);
   connect(m_canvas, &MapCanvas::told, this, [this](const QString& sentence) {
@@ -280,6 +310,9 @@ void MapView::resizeEvent(QResizeEvent* event) {
 
 bool MapView::eventFilter(QObject* watched, QEvent* event) {
   if (watched == m_canvas && event->type() == QEvent::Resize) placeHint();
+  if (watched == m_canvas && (event->type() == QEvent::DragEnter || event->type() == QEvent::Drop)) {
+    return m_pictures->takeDrop(static_cast<QDropEvent&>(*event));
+  }
   return QWidget::eventFilter(watched, event);
 }
 
@@ -318,23 +351,25 @@ void MapView::fillMoments() {
   m_moments->setVisible(!m_times.empty());
 }
 
-// Beside the site file, under its content hash.
-// A picture that is gone or broken leaves the plan without it, and is said.
+// A picture that is gone or broken leaves the plan without it, and is said. Read once, not at every edit.
 void MapView::loadPicture() {
-  QPixmap picture;
   const auto& floorId = m_canvas->floor();
   const site::Floor* floor = floorId ? m_session.document.site().find<site::Floor>(*floorId) : nullptr;
-  if (floor != nullptr && floor->picture && !m_session.document.path().isEmpty()) {
-    const std::string name = floor->picture->hash + "." + floor->picture->suffix;
-    // Only the name: a file that asks for a picture elsewhere gets none.
-    const QDir beside = QFileInfo(m_session.document.path()).absoluteDir();
-    const QFileInfo file(beside, QFileInfo(QString::fromStdString(name)).fileName());
-    if (!file.exists() || !picture.load(file.filePath())) {
-      const char* code = file.exists() ? "map.picture.broken" : "map.picture.missing";
-      emit told(say(m_session.book, code, {{"picture", name}, {"floor", floor->name}}));
-    }
+  const QString& sitePath = m_session.document.path();
+  const QString shown = floor == nullptr || !floor->picture
+                            ? QString()
+                            : pictureName(*floor->picture) + QLatin1Char('\n') + QString::fromStdString(floorId->text()) +
+                                  QLatin1Char('\n') + sitePath;
+  if (shown == m_pictureShown) return;
+  m_pictureShown = shown;
+  if (shown.isEmpty()) return m_canvas->setPicture({}, {});
+  const auto read = readPlacedPicture(sitePath, *floor->picture);
+  if (!read) {
+    const std::string name = pictureName(*floor->picture).toStdString();
+    emit told(say(m_session.book, "map." + read.error().code, {{"picture", name}, {"floor", floor->name}}));
+    return m_canvas->setPicture({}, {});
   }
-  m_canvas->setPicture(picture);
+  m_canvas->setPicture(QPixmap::fromImage(read.value().image), read.value().sheet);
 }
 
 void MapView::refresh() { m_canvas->refresh(); }
@@ -352,10 +387,15 @@ void MapView::showSubject(const rules::Subject& subject) {
 }
 
 void MapView::showMenu(const QPoint& global) {
-  const auto single = m_session.selection.single();
-  if (!single) return;
+  if (m_session.selection.chosen().empty()) return;
   QMenu menu(this);
-  fillMenu(menu, *m_canvas, *single);
+  fillArrangeMenu(menu, *m_canvas);
+  if (const auto single = m_session.selection.single()) {
+    fillMenu(menu, *m_canvas, *single);
+  } else {
+    connect(menu.addAction(say(m_session.book, "map.menu.delete")), &QAction::triggered, m_canvas,
+            &MapCanvas::deleteChosen);
+  }
   menu.exec(global);
 }
 

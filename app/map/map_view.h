@@ -20,8 +20,11 @@ class QToolButton;
 
 namespace cordreach::app {
 
+class CircuitBar;
 class MapCanvas;
 class MapKey;
+class PictureDesk;
+class RowBar;
 
 class MapView : public QWidget {
   Q_OBJECT
@@ -31,6 +34,9 @@ class MapView : public QWidget {
 
   [[nodiscard]] MapCanvas& canvas() const { return *m_canvas; }
   [[nodiscard]] MapMoment& moment() { return m_moment; }
+  [[nodiscard]] PictureDesk& pictures() const { return *m_pictures; }
+  [[nodiscard]] RowBar& rowBar() const { return *m_rowBar; }
+  [[nodiscard]] CircuitBar& circuitBar() const { return *m_circuitBar; }
   void showFloor(const site::FloorId& floor);
 
  signals:
@@ -70,12 +76,16 @@ class MapView : public QWidget {
   QComboBox* m_moments;
   QToolButton* m_add;
   QMenu* m_addMenu;
+  PictureDesk* m_pictures;
+  RowBar* m_rowBar;
+  CircuitBar* m_circuitBar;
   QBoxLayout* m_row;
   QLabel* m_hint;
   QTimer* m_floorDwell;  // a held plug rests over a floor's name
   int m_floorUnder = -1;
   std::vector<site::FloorId> m_floorIds;
   std::vector<units::Duration> m_times;
+  QString m_pictureShown;  // its file, and of which floor
 };
 
 }  // namespace cordreach::app

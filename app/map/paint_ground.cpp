@@ -20,7 +20,7 @@ void paintPicture(QPainter& painter, const PaintScene& scene) {
   painter.save();
   painter.translate(frame.topLeft());
   painter.rotate(scene.pictureTurn);
-  painter.setOpacity(0.45);
+  painter.setOpacity(1.0 - scene.pictureDim);
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
   painter.drawPixmap(QRectF(QPointF(), frame.size()), *scene.picture, QRectF(scene.picture->rect()));
   painter.restore();
@@ -37,6 +37,17 @@ void paintRooms(QPainter& painter, const PaintScene& scene) {
     QPolygonF outline = room.outline;
     for (QPointF& point : outline) point *= scale;
     painter.drawPolygon(outline);
+  }
+}
+
+// Where people walk: a light line of dashes and dots.
+void paintCorridorLines(QPainter& painter, const PaintScene& scene) {
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(look::tokens().line, 2.0, Qt::DashDotLine));
+  for (const QPolygonF& line : scene.content.corridorLines) {
+    QPolygonF drawn = line;
+    for (QPointF& point : drawn) point *= scene.layout.scale;
+    if (scene.visible.intersects(drawn.boundingRect().adjusted(-3, -3, 3, 3))) painter.drawPolyline(drawn);
   }
 }
 
@@ -154,6 +165,7 @@ void paintGround(QPainter& painter, const PaintScene& scene) {
   paintRooms(painter, scene);
   paintPicture(painter, scene);
   painter.setRenderHint(QPainter::Antialiasing, true);
+  paintCorridorLines(painter, scene);
   paintWalls(painter, scene);
 }
 

@@ -54,9 +54,16 @@ void assume(site::Edit& edit, const site::Outlet& outlet, const site::CircuitId&
 
 EditResult moveThings(const site::Site& site, const std::vector<rules::Subject>& subjects,
                       const std::vector<site::HookupId>& hookups, const Shift& shift) {
+  std::vector<Moved> things;
+  for (const rules::Subject& subject : subjects) things.push_back({subject, shift});
+  return moveEach(site, things, hookups);
+}
+
+EditResult moveEach(const site::Site& site, const std::vector<Moved>& things,
+                    const std::vector<site::HookupId>& hookups) {
   using rules::SubjectKind;
   site::Edit edit{"things.move", {}};
-  for (const rules::Subject& subject : subjects) {
+  for (const auto& [subject, shift] : things) {
     if (subject.kind == SubjectKind::Outlet) addMove<site::Outlet>(edit, site, site::OutletId(subject.id), shift);
     if (subject.kind == SubjectKind::Panel) addMove<site::Panel>(edit, site, site::PanelId(subject.id), shift);
     if (subject.kind == SubjectKind::FixedLoad) {
@@ -83,7 +90,36 @@ EditResult removeWall(const site::Site& site, const site::FloorId& floor, std::s
   });
 }
 
-EditResult addRun(const site::Site& site, const std::optional<site::OutletId>& from, const site::OutletId& to) {
+EditResult addCorridorLine(const site::Site& site, const site::FloorId& floor, const site::CorridorLine& line) {
+  return alteredFloor(site, floor, "corridor.add", [&](site::Floor& one) { one.corridorLines.push_back(line); });
+}
+
+EditResult removeCorridorLine(const site::Site& site, const site::FloorId& floor, std::size_t index) {
+  return alteredFloor(site, floor, "corridor.remove", [&](site::Floor& one) {
+    auto& lines = one.corridorLines;
+    if (index < lines.size()) lines.erase(lines.begin() + static_cast<std::ptrdiff_t>(index));
+  });
+}
+
+EditResult addRoom(const site::Site& site, const site::Room& room) {
+  if (room.outline.size() < 3) return base::Error{"room.no_area", {}, {}};
+  return tried(site, {"room.add", {site::Change<site::Room>{std::nullopt, room}}});
+}
+
+EditResult changeRoom(const site::Site& site, const site::Room& room) {
+  const site::Room* before = site.find<site::Room>(room.id);
+  if (before == nullptr) return base::Error{"plug.no_longer_there", room.id.text(), {}};
+  return tried(site, {"room.change", {site::Change<site::Room>{*before, room}}});
+}
+
+EditResult removeRoom(const site::Site& site, const site::RoomId& id) {
+  const site::Room* before = site.find<site::Room>(id);
+  if (before == nullptr) return base::Error{"plug.no_longer_there", id.text(), {}};
+  return tried(site, {"room.remove", {site::Change<site::Room>{*before, std::nullopt}}});
+}
+
+EditResult addRun(const site::Site& site, const std::optional<site::OutletId>& from, const site::OutletId& to,
+                  std::vector<geometry::Point> path) {
   const site::Outlet* target = site.find<site::Outlet>(to);
   const site::Outlet* source = from ? site.find<site::Outlet>(*from) : nullptr;
   if (target == nullptr || (from && source == nullptr)) return base::Error{"plug.no_longer_there", to.text(), {}};
@@ -95,8 +131,9 @@ EditResult addRun(const site::Site& site, const std::optional<site::OutletId>& f
   site::Edit edit{"run.add", {}};
   if (!theirs) assume(edit, *target, circuit);
   if (source != nullptr && !circuitOf(*source)) assume(edit, *source, circuit);
-  edit.changes.emplace_back(
-      site::Change<site::Run>{std::nullopt, site::Run{freshId<site::Run>(site), circuit, from, to, {}, {}, {}, {}}});
+  site::Run run{freshId<site::Run>(site), circuit, from, to};
+  run.path = std::move(path);
+  edit.changes.emplace_back(site::Change<site::Run>{std::nullopt, std::move(run)});
   return tried(site, std::move(edit));
 }
 

@@ -20,14 +20,32 @@ struct Shift {
 };
 [[nodiscard]] EditResult moveThings(const site::Site& site, const std::vector<rules::Subject>& subjects,
                                     const std::vector<site::HookupId>& hookups, const Shift& shift);
+// The same, each by a way of its own.
+struct Moved {
+  rules::Subject subject;
+  Shift shift{};
+};
+[[nodiscard]] EditResult moveEach(const site::Site& site, const std::vector<Moved>& things,
+                                  const std::vector<site::HookupId>& hookups);
 
 // "wall.add", "wall.remove".
 [[nodiscard]] EditResult addWall(const site::Site& site, const site::FloorId& floor, const site::Wall& wall);
 [[nodiscard]] EditResult removeWall(const site::Site& site, const site::FloorId& floor, std::size_t index);
 
+// "corridor.add", "corridor.remove": lines along which people walk, where no walls are drawn.
+[[nodiscard]] EditResult addCorridorLine(const site::Site& site, const site::FloorId& floor,
+                                         const site::CorridorLine& line);
+[[nodiscard]] EditResult removeCorridorLine(const site::Site& site, const site::FloorId& floor, std::size_t index);
+
+// "room.add"; "room.change" with the room as it shall be; "room.remove". Error: room.no_area.
+[[nodiscard]] EditResult addRoom(const site::Site& site, const site::Room& room);
+[[nodiscard]] EditResult changeRoom(const site::Site& site, const site::Room& room);
+[[nodiscard]] EditResult removeRoom(const site::Site& site, const site::RoomId& id);
+
 // "run.add": from the panel (no outlet) or from an outlet of the same circuit; an outlet whose breaker nobody knows
-// takes the other's circuit, as assumed. Errors: run.no_circuit, run.two_circuits, and those of site::apply.
+// takes the other's circuit, as assumed. The path, from end to end, where it is drawn with bends; empty: none. Errors:
+// run.no_circuit, run.two_circuits, and those of site::apply.
 [[nodiscard]] EditResult addRun(const site::Site& site, const std::optional<site::OutletId>& from,
-                                const site::OutletId& to);
+                                const site::OutletId& to, std::vector<geometry::Point> path = {});
 
 }  // namespace cordreach::app

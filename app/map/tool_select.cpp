@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Choosing by click and by box, moving things, and taking plugs in hand.
+// Choosing by click, by box and by a line drawn round (with Alt), moving things, and taking plugs in hand.
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QKeyEvent>
+#include <QMimeData>
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
 
 #include "map/map_canvas.h"
@@ -12,8 +16,10 @@ namespace cordreach::app {
 namespace {
 
 constexpr double kDragFrom = 5.0;  // px: less is a click
+constexpr double kNudgeM = 0.1;
+constexpr double kFarNudgeM = 1.0;
 
-enum class Doing { Nothing, Pressed, Moving, Boxing, Plugging };
+enum class Doing { Nothing, Pressed, Moving, Boxing, Roping, Plugging };
 
 class SelectTool : public MapTool {
  public:
@@ -37,6 +43,7 @@ class SelectTool : public MapTool {
     m_to = pointer;
     if (m_doing == Doing::Pressed && farEnough()) begin();
     if (m_doing == Doing::Plugging) canvas().plugs().moveTo(pointer.at);
+    if (m_doing == Doing::Roping) m_rope << pointer.at;
     if (m_doing == Doing::Nothing) hover(pointer);
     canvas().update();
   }
@@ -47,7 +54,8 @@ class SelectTool : public MapTool {
     m_doing = Doing::Nothing;
     if (did == Doing::Plugging) canvas().plugs().drop();
     if (did == Doing::Moving) finishMove();
-    if (did == Doing::Boxing) chooseInBox();
+    if (did == Doing::Boxing) chooseIn(QRectF(m_from.at, m_to.at).normalized());
+    if (did == Doing::Roping) chooseIn(m_rope);
     if (did == Doing::Pressed && !m_item) canvas().session().selection.clear();
     if (did == Doing::Pressed && m_item && m_item->kind == ItemKind::Plug) chooseMachineOfPlug();
     canvas().update();
@@ -63,11 +71,9 @@ class SelectTool : public MapTool {
     }
     if (event.key() == Qt::Key_P && event.modifiers() == Qt::NoModifier) return pickUpByKey();
     if (event.key() == Qt::Key_Delete || event.key() == Qt::Key_Backspace) return canvas().deleteChosen(), true;
-    if (event.matches(QKeySequence::Copy)) {
-      m_copied = canvas().session().selection.chosen();
-      return true;
-    }
+    if (event.matches(QKeySequence::Copy)) return copy();
     if (event.matches(QKeySequence::Paste)) return paste();
+    if (event.modifiers().testFlag(Qt::AltModifier)) return nudge(event);
     return false;
   }
 
@@ -83,6 +89,7 @@ class SelectTool : public MapTool {
   void paint(QPainter& painter) override {
     painter.setPen(QPen(look::tokens().select, 1.5, Qt::DashLine));
     painter.setBrush(Qt::NoBrush);
+    if (m_doing == Doing::Roping) painter.drawPolygon(m_rope);
     if (m_doing == Doing::Boxing) painter.drawRect(QRectF(m_from.at, m_to.at).normalized());
     if (m_doing != Doing::Moving) return;
     for (const rules::Subject& subject : canvas().session().selection.chosen()) {
@@ -101,7 +108,8 @@ class SelectTool : public MapTool {
 
   void begin() {
     if (!m_item) {
-      m_doing = Doing::Boxing;
+      m_doing = m_from.modifiers.testFlag(Qt::AltModifier) ? Doing::Roping : Doing::Boxing;
+      m_rope = QPolygonF{m_from.at, m_to.at};
     } else if (m_item->kind == ItemKind::Plug) {
       const HeldPlug plug = canvas().layout().plugs[static_cast<std::size_t>(m_item->index)].plug;
       m_doing = canvas().plugs().pickUp(plug, m_to.at) ? Doing::Plugging : Doing::Nothing;
@@ -120,20 +128,48 @@ class SelectTool : public MapTool {
 
   void finishMove() {
     const QPointF way = m_to.metres - m_from.metres;
-    std::vector<site::HookupId> hookups;
-    for (const MapMachine& machine : canvas().content().machines) {
-      hookups.insert(hookups.end(), machine.hookups.begin(), machine.hookups.end());
-    }
-    canvas().apply(moveThings(canvas().session().document.site(), canvas().session().selection.chosen(), hookups,
-                              {way.x(), way.y()}));
+    canvas().apply(moveThings(canvas().session().document.site(), canvas().session().selection.chosen(),
+                              canvas().hookupsShown(), {way.x(), way.y()}));
   }
 
-  void chooseInBox() {
+  // With Shift they join what is chosen.
+  void chooseIn(const QPolygonF& area) {
     std::vector<rules::Subject> subjects;
-    canvas().layout().index.forEachIn(QRectF(m_from.at, m_to.at).normalized(), [&](const HitEntry& entry) {
-      if (const auto subject = subjectOf(canvas().content(), entry.item)) subjects.push_back(*subject);
+    if (m_from.modifiers.testFlag(Qt::ShiftModifier)) subjects = canvas().session().selection.chosen();
+    canvas().layout().index.forEachIn(area.boundingRect(), [&](const HitEntry& entry) {
+      const auto subject = subjectOf(canvas().content(), entry.item);
+      if (!subject || !area.containsPoint(entry.at, Qt::OddEvenFill)) return;
+      if (std::find(subjects.begin(), subjects.end(), *subject) == subjects.end()) subjects.push_back(*subject);
     });
     canvas().session().selection.choose(std::move(subjects));
+  }
+
+  // One undo step for as long as the same things are nudged.
+  bool nudge(const QKeyEvent& event) {
+    Shift shift;
+    if (event.key() == Qt::Key_Left) shift.rightM = -1;
+    if (event.key() == Qt::Key_Right) shift.rightM = 1;
+    if (event.key() == Qt::Key_Up) shift.downM = -1;
+    if (event.key() == Qt::Key_Down) shift.downM = 1;
+    const auto& chosen = canvas().session().selection.chosen();
+    if (chosen.empty() || (shift.rightM == 0 && shift.downM == 0)) return false;
+    const double step = event.modifiers().testFlag(Qt::ShiftModifier) ? kFarNudgeM : kNudgeM;
+    shift = {shift.rightM * step, shift.downM * step};
+    QString who = QStringLiteral("nudge");
+    for (const rules::Subject& subject : chosen) who += QLatin1Char(' ') + QString::fromStdString(subject.id);
+    canvas().apply(moveThings(canvas().session().document.site(), chosen, canvas().hookupsShown(), shift), who);
+    return true;
+  }
+
+  // The names go to the clipboard, so that what is pasted is what was copied last, here or elsewhere.
+  bool copy() {
+    m_copied = canvas().session().selection.chosen();
+    QStringList names;
+    for (const rules::Subject& subject : m_copied) {
+      if (const auto item = itemOf(canvas().content(), subject)) names << canvas().nameOf(*item);
+    }
+    QGuiApplication::clipboard()->setText(names.join(QLatin1Char('\n')));
+    return true;
   }
 
   void chooseMachineOfPlug() {
@@ -158,6 +194,11 @@ class SelectTool : public MapTool {
   }
 
   bool paste() {
+    const QMimeData* elsewhere = QGuiApplication::clipboard()->mimeData();
+    if (elsewhere != nullptr && (elsewhere->hasImage() || elsewhere->hasUrls())) {
+      emit canvas().pictureWanted();
+      return true;
+    }
     const site::Edit edit = copyOf(canvas().session().document.site(), m_copied);
     if (edit.changes.empty()) return false;
     if (!canvas().apply(edit)) return true;
@@ -168,6 +209,7 @@ class SelectTool : public MapTool {
   Doing m_doing = Doing::Nothing;
   ToolPointer m_from{};
   ToolPointer m_to{};
+  QPolygonF m_rope;  // drawn round things, in pixels
   std::optional<ItemRef> m_item;
   std::vector<rules::Subject> m_copied;
 };

@@ -18,6 +18,7 @@ constexpr double kWidthPx = 420;
 
 QLabel* wrapped(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
+  label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
   return label;
 }

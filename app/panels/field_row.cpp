@@ -23,6 +23,7 @@ constexpr double kStackedScale = 1.5;
 
 QLabel* smallLabel(QWidget* parent, const QColor& color) {
   auto* label = new QLabel(parent);
+  label->setTextFormat(Qt::PlainText);
   label->setWordWrap(true);
   label->setFont(look::font(look::Type::Caption));
   QPalette palette = label->palette();
@@ -37,6 +38,7 @@ QLabel* smallLabel(QWidget* parent, const QColor& color) {
 FieldRow::FieldRow(const Field& field, const text::Phrasebook& book, QWidget* parent)
     : QWidget(parent), m_field(field), m_book(book) {
   m_label = new QLabel(QString::fromStdString(field.label), this);
+  m_label->setTextFormat(Qt::PlainText);
   m_label->setWordWrap(true);
   QPalette palette = m_label->palette();
   palette.setColor(QPalette::WindowText, look::tokens().ink2);

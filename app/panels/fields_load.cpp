@@ -3,6 +3,7 @@
 #include "panels/field_kinds.h"
 #include "panels/field_maker.h"
 #include "panels/names.h"
+#include "panels/place_fields.h"
 #include "units/parse.h"
 
 namespace cordreach::app {
@@ -109,6 +110,7 @@ FieldGroups loadFields(const FieldContext& in, const site::FixedLoadId& id) {
       "plate", [](auto& l) -> auto& { return l.plate; }));
   group.fields.push_back(maker.known(
       "running", [](auto& l) -> auto& { return l.running; }));
+  for (Field& field : placeFields(maker)) group.fields.push_back(std::move(field));
   group.fields.push_back(cycleField(maker));
   group.fields.push_back(hoursField(maker));
   group.fields.push_back(maker.flag(

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Machines with their supply cords, and pads.
+#include <algorithm>
+
 #include "panels/cord_make_fields.h"
 #include "panels/equipment_state.h"
 #include "panels/field_kinds.h"
 #include "panels/field_maker.h"
+#include "panels/place_fields.h"
 
 namespace cordreach::app {
 
@@ -68,6 +71,13 @@ FieldGroups machineFields(const FieldContext& in, const site::MachineId& id) {
       "wet", [](auto& m) -> auto& { return m.wet; }));
   machine.fields.push_back(maker.flag(
       "double_insulated", [](auto& m) -> auto& { return m.doubleInsulated; }));
+  // While it works somewhere the map shows it there, not where it is kept.
+  const bool isAtWork = std::ranges::any_of(in.site.all<site::Hookup>(), [&](const site::Hookup& hookup) {
+    return hookup.machine == id && hookup.place.has_value();
+  });
+  if (!isAtWork) {
+    for (Field& field : placeFields(maker)) machine.fields.push_back(std::move(field));
+  }
   FieldGroups groups = pluggingFields(in, id);
   groups.push_back(std::move(machine));
   for (std::size_t i = 0; i < maker.thing().inlets.size(); ++i) groups.push_back(inletFields(maker, in, i));

@@ -3,6 +3,8 @@
 #include "panels/field_kinds.h"
 #include "panels/field_maker.h"
 #include "panels/names.h"
+#include "panels/place_fields.h"
+#include "rules/protection.h"
 
 namespace cordreach::app {
 
@@ -64,6 +66,29 @@ Field poweredField(const OutletMaker& maker, const std::string& prefix, ContactA
                       });
 }
 
+// Derived from the wiring as it is drawn, never typed.
+Field protectionFact(const OutletMaker& maker, const std::string& prefix, ContactAt at) {
+  using rules::Protection;
+  Field field = maker.start(prefix + "protected_from", FieldKind::Fact);
+  const std::string key = "field.protected_from.";
+  switch (rules::protectionAt(maker.thing(), at.in(maker.thing()), maker.site())) {
+    case Protection::None:
+      field.text = maker.book().say(key + "none");
+      break;
+    case Protection::Unknown:
+    case Protection::InLine:  // hangs on a cord, not on a contact
+      field.text = maker.book().say(key + "unknown");
+      break;
+    case Protection::Breaker:
+      field.text = maker.book().say(key + "breaker");
+      break;
+    case Protection::Receptacle:
+      field.text = maker.book().say(maker.thing().groundFaultDevice ? key + "itself" : key + "before");
+      break;
+  }
+  return field;
+}
+
 FieldGroup contactFields(const OutletMaker& maker, const FieldContext& in, std::size_t index) {
   const ContactAt at{index};
   const std::string name = at.in(maker.thing()).name;
@@ -87,6 +112,13 @@ FieldGroup contactFields(const OutletMaker& maker, const FieldContext& in, std::
       prefix + "blocked", [at](auto& o) -> auto& { return at.in(o).blocked; }));
   add(maker.flag(
       prefix + "locked_cover", [at](auto& o) -> auto& { return at.in(o).lockedCover; }));
+  add(maker.text(
+      prefix + "cover_key", [at](auto& o) -> auto& { return at.in(o).keyHolder; }));
+  add(maker.choice(
+      prefix + "face_colour", [at](auto& o) -> auto& { return at.in(o).colour; }));
+  add(maker.choice(
+      prefix + "face_use", [at](auto& o) -> auto& { return at.in(o).use; }));
+  group.fields.push_back(protectionFact(maker, prefix, at));
   return group;
 }
 
@@ -105,6 +137,9 @@ FieldGroups outletFields(const FieldContext& in, const site::OutletId& id) {
       "height", [](auto& o) -> auto& { return o.height; }));
   box.fields.push_back(maker.flag(
       "ground_fault", [](auto& o) -> auto& { return o.groundFaultDevice; }));
+  box.fields.push_back(maker.flag(
+      "floor_box", [](auto& o) -> auto& { return o.floorBox; }));
+  for (Field& field : placeFields(maker)) box.fields.push_back(std::move(field));
   FieldGroups groups{std::move(box)};
   for (std::size_t i = 0; i < maker.thing().contacts.size(); ++i) groups.push_back(contactFields(maker, in, i));
   for (FieldGroup& wiring : wiringFields(in, id)) groups.push_back(std::move(wiring));

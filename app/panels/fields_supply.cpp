@@ -3,6 +3,8 @@
 #include "panels/field_kinds.h"
 #include "panels/field_maker.h"
 #include "panels/names.h"
+#include "panels/phases_text.h"
+#include "panels/place_fields.h"
 
 namespace cordreach::app {
 
@@ -46,20 +48,13 @@ Field feedField(const FieldMaker<site::Panel>& maker, const FieldContext& in) {
 }
 
 Field phasesField(const FieldMaker<site::Circuit>& maker) {
-  std::string shown;
-  for (const std::size_t phase : maker.thing().phases) shown += static_cast<char>('A' + phase);
-  return maker.custom("phases", shown, [](site::Circuit& circuit, std::string_view typed) -> MaybeError {
-    std::vector<std::size_t> phases;
-    for (const char letter : tidied(typed)) {
-      const char capital = letter >= 'a' && letter <= 'c' ? static_cast<char>(letter - 'a' + 'A') : letter;
-      if (capital == ' ' || capital == ',' || capital == '/') continue;
-      if (capital < 'A' || capital > 'C') return base::Error{"field.bad_phases", std::string(typed), {}};
-      phases.push_back(static_cast<std::size_t>(capital - 'A'));
-    }
-    if (phases.empty()) return base::Error{"field.bad_phases", std::string(typed), {}};
-    circuit.phases = std::move(phases);
-    return std::nullopt;
-  });
+  return maker.custom("phases", phasesText(maker.thing().phases),
+                      [](site::Circuit& circuit, std::string_view typed) -> MaybeError {
+                        auto read = readPhases(typed);
+                        if (!read.ok()) return read.error();
+                        circuit.phases = std::move(read.value());
+                        return std::nullopt;
+                      });
 }
 
 }  // namespace
@@ -74,6 +69,10 @@ FieldGroups panelFields(const FieldContext& in, const site::PanelId& id) {
       "feeder_length", [](auto& p) -> auto& { return p.feederLength; }));
   group.fields.push_back(maker.known(
       "feeder_size", [](auto& p) -> auto& { return p.feederSize; }));
+  group.fields.push_back(maker.known(
+      "main_rating", [](auto& p) -> auto& { return p.mainRating; }));
+  group.fields.push_back(maker.known(
+      "spaces", [](auto& p) -> auto& { return p.spaces; }));
   group.fields.push_back(maker.text(
       "room", [](auto& p) -> auto& { return p.room; }));
   group.fields.push_back(maker.text(
@@ -84,6 +83,7 @@ FieldGroups panelFields(const FieldContext& in, const site::PanelId& id) {
       "owner", [](auto& p) -> auto& { return p.owner; }));
   group.fields.push_back(maker.text(
       "call", [](auto& p) -> auto& { return p.call; }));
+  for (Field& field : placeFields(maker)) group.fields.push_back(std::move(field));
   return {std::move(group)};
 }
 
@@ -105,6 +105,12 @@ FieldGroups circuitFields(const FieldContext& in, const site::CircuitId& id) {
       "arc_fault", [](auto& c) -> auto& { return c.arcFault; }));
   breaker.fields.push_back(maker.flag(
       "may_not_trip", [](auto& c) -> auto& { return c.mayNotTrip; }));
+  breaker.fields.push_back(maker.flag(
+      "tied", [](auto& c) -> auto& { return c.tied; }));
+  breaker.fields.push_back(maker.flag(
+      "tandem", [](auto& c) -> auto& { return c.tandem; }));
+  breaker.fields.push_back(maker.flag(
+      "spare", [](auto& c) -> auto& { return c.spare; }));
   breaker.fields.push_back(maker.choice(
       "use", [](auto& c) -> auto& { return c.use; }));
   breaker.fields.push_back(maker.text(

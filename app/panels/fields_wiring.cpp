@@ -38,6 +38,12 @@ FieldGroup drawnRun(const FieldContext& in, const site::Run& run) {
       prefix + "wire_length", [](auto& r) -> auto& { return r.length; }));
   group.fields.push_back(maker.known(
       prefix + "wire_size", [](auto& r) -> auto& { return r.size; }));
+  group.fields.push_back(maker.known(
+      prefix + "wire_drops", [](auto& r) -> auto& { return r.drops; }));
+  group.fields.push_back(maker.text(
+      prefix + "cable", [](auto& r) -> auto& { return r.cable; }));
+  group.fields.push_back(maker.text(
+      prefix + "raceway", [](auto& r) -> auto& { return r.raceway; }));
   return group;
 }
 

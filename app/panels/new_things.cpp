@@ -2,10 +2,10 @@
 #include "panels/new_things.h"
 
 #include <algorithm>
-#include <cctype>
 
 #include "panels/cord_make_fields.h"
 #include "panels/fresh_id.h"
+#include "panels/label_numbers.h"
 #include "panels/machine_types.h"
 #include "site/phases.h"
 
@@ -18,22 +18,6 @@ site::Edit adding(std::string code, T thing) {
   return {std::move(code), {site::Change<T>{std::nullopt, std::move(thing)}}};
 }
 
-// The last run of digits in it; 0 when there is none.
-int lastNumber(const std::string& text) {
-  std::size_t end = text.size();
-  while (end > 0 && std::isdigit(static_cast<unsigned char>(text[end - 1])) == 0) --end;
-  std::size_t begin = end;
-  while (begin > 0 && std::isdigit(static_cast<unsigned char>(text[begin - 1])) != 0) --begin;
-  if (begin == end || end - begin > 6) return 0;
-  return std::stoi(text.substr(begin, end - begin));
-}
-
-std::string withNumber(const std::string& stem, int number, std::size_t digits) {
-  std::string text = std::to_string(number);
-  if (text.size() < digits) text.insert(0, digits - text.size(), '0');
-  return stem + text;
-}
-
 // After the label with the highest number, in its spelling.
 template <class T, class LabelOf>
 std::string nextLabel(const site::Site& site, LabelOf labelOf, const std::string& first) {
@@ -43,9 +27,8 @@ std::string nextLabel(const site::Site& site, LabelOf labelOf, const std::string
   }
   if (highest == nullptr || lastNumber(labelOf(*highest)) == 0) return first;
   const std::string label = labelOf(*highest);
-  const auto digits = label.size() - (label.find_last_not_of("0123456789") + 1);
-  const auto stem = label.substr(0, label.size() - digits);
-  return withNumber(stem, lastNumber(label) + 1, digits);
+  const NumberedLabel parts = numberedLabel(label);
+  return withNumber(parts.stem, lastNumber(label) + 1, parts.digits);
 }
 
 site::CordMake machineCord(const MachineType& type) {

@@ -64,6 +64,7 @@ void PropertyForm::build(const FieldGroups& groups) {
   for (const FieldGroup& group : groups) {
     if (!group.title.empty()) {
       auto* title = new QLabel(QString::fromStdString(group.title), this);
+      title->setTextFormat(Qt::PlainText);
       title->setFont(look::font(look::Type::BodyBold));
       title->setWordWrap(true);
       title->setContentsMargins(0, 8, 0, 0);

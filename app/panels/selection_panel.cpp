@@ -22,6 +22,8 @@ namespace cordreach::app {
 
 namespace {
 
+constexpr std::size_t kMostTogether = 200;  // the fields of more take longer than a hand is still
+
 base::Arguments countsOf(const GoneAlong& along) {
   base::Arguments counts;
   const auto add = [&](const char* name, std::size_t count) {
@@ -51,6 +53,7 @@ QString alongText(const text::Phrasebook& book, const GoneAlong& along) {
 
 SelectionPanel::SelectionPanel(Session& session, QWidget* parent) : QWidget(parent), m_session(session) {
   m_title = new QLabel(this);
+  m_title->setTextFormat(Qt::PlainText);
   m_title->setWordWrap(true);
   m_empty = new QLabel(this);
   m_empty->setWordWrap(true);
@@ -96,7 +99,6 @@ void SelectionPanel::nameControls() {
   m_title->setFont(look::font(look::Type::HeadBold));
   m_copy->setText(say(book, "panel.copy"));
   m_delete->setText(say(book, "panel.delete"));
-  m_empty->setText(say(book, "panel.several_kinds"));
 }
 
 QString SelectionPanel::titleOf() const {
@@ -111,7 +113,11 @@ void SelectionPanel::rebuild() {
   const site::Site& site = m_session.document.site();
   const auto& chosen = m_session.selection.chosen();
   m_title->setText(titleOf());
-  FieldGroups groups = chosen.empty() ? siteFields(site, m_session.book) : commonFieldsOf(site, chosen, m_session.book);
+  const bool tooMany = chosen.size() > kMostTogether;
+  FieldGroups groups;
+  if (chosen.empty()) groups = siteFields(site, m_session.book);
+  if (!chosen.empty() && !tooMany) groups = commonFieldsOf(site, chosen, m_session.book);
+  m_empty->setText(say(m_session.book, tooMany ? "panel.too_many" : "panel.several_kinds"));
   m_empty->setVisible(groups.empty() && chosen.size() > 1);
   QString about;
   for (const rules::Subject& subject : chosen) {

@@ -7,10 +7,11 @@
 #include <QStandardPaths>
 
 #include "io/site_file.h"
-#include "panels/new_things.h"
 #include "shell/embedded_demo.h"
 #include "shell/question.h"
 #include "shell/say.h"
+#include "survey/picture_files.h"
+#include "survey/start_dialog.h"
 
 namespace cordreach::app {
 
@@ -18,14 +19,6 @@ namespace {
 
 base::Arguments fileArgument(const QString& path) {
   return {{"file", QFileInfo(path).fileName().toStdString()}, {"path", path.toStdString()}};
-}
-
-// Without a floor nothing can be placed, and without a supply no panel fed.
-site::Site blankSite(const text::Phrasebook& book) {
-  NewSite wanted;
-  wanted.supplyName = book.say("field.group.supply");
-  wanted.floorName = book.say("field.floor_name") + " 1";
-  return app::newSite(wanted);
 }
 
 }  // namespace
@@ -49,7 +42,9 @@ void FileDesk::take(site::Site site, const QString& path) {
 }
 
 void FileDesk::newSite() {
-  if (mayLeave()) take(blankSite(m_tools.book), {});
+  if (!mayLeave()) return;
+  StartDialog dialog(m_tools.book, m_tools.window);
+  if (dialog.exec() == QDialog::Accepted) take(dialog.site(), {});
 }
 
 void FileDesk::showDemo() { take(demoSite(), {}); }
@@ -112,9 +107,11 @@ bool FileDesk::saveTo(const QString& path) {
                              {say(m_tools.book, "window.save.elsewhere"), say(m_tools.book, "window.answer.cancel")}});
     return answer == 0 && saveAs();
   }
+  const std::vector<std::string> left = carryPictures(m_tools.document.site(), m_tools.document.path(), path);
   m_tools.document.markSaved(path);
   m_tools.settings.addRecentFile(path);
   emit recentChanged();
+  if (!left.empty()) tell(say(m_tools.book, "window.save.picture_left", {{"floor", left.front()}}));
   return true;
 }
 

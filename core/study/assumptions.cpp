@@ -17,6 +17,8 @@ constexpr Length kDropsAndRises = 6.0 * metre;    // own: up from the panel and 
 constexpr Length kRunWithoutPlan = 25.0 * metre;  // own: 82 ft, about the middle of a floor
 constexpr double kShortest = 0.6;                 // own: the band of a guess, as these two have it
 constexpr double kLongest = 1.8;
+constexpr double kShortestDrawn = 0.85;  // own: the same where the way is drawn with its bends and drops
+constexpr double kLongestDrawn = 1.3;
 constexpr Length kCommonCord = 50.0 * foot;  // own: the commonest stock length
 
 site::Stated<Length> guessed(Length value, const char* how) {
@@ -37,6 +39,15 @@ site::Stated<Length> assumedRun(const site::Panel& panel, const site::Outlet& ou
   const bool onOnePlan = panel.place && outlet.place && panel.place->floor == outlet.place->floor;
   if (!onOnePlan) return guessed(kRunWithoutPlan, "unknown");
   return guessed(geometry::rightAngleDistance(panel.place->at, outlet.place->at) * kDetour + kDropsAndRises, "plan");
+}
+
+std::optional<site::Stated<Length>> drawnRun(const site::Run& run) {
+  if (run.path.size() < 2) return std::nullopt;
+  Length way{};
+  for (std::size_t i = 1; i < run.path.size(); ++i) way += geometry::straightDistance(run.path[i - 1], run.path[i]);
+  if (!run.drops) return guessed(way + kDropsAndRises, "plan");
+  const Length whole = way + run.drops->value;
+  return site::Stated<Length>{whole, whole * kShortestDrawn, whole * kLongestDrawn, {}, "plan", {}, {}};
 }
 
 int conductorsOf(const site::CordMake& make) {

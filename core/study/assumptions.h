@@ -3,6 +3,8 @@
 // than the same thing known. Each is common practice without a source, unless another is named.
 #pragma once
 
+#include <optional>
+
 #include "site/site.h"
 #include "units/quantity.h"
 #include "units/temperature.h"
@@ -17,6 +19,10 @@ namespace cordreach::study {
 // One way from the panel to an outlet without a drawn run: by the plan, right-angle distance × 1.2 + 6 m, band × 0.6 to
 // × 1.8; without places on the same floor 25 m in the same band.
 [[nodiscard]] site::Stated<units::Length> assumedRun(const site::Panel& panel, const site::Outlet& outlet);
+
+// A run drawn with its bends and not measured: its drawn way with what goes up and down besides, band × 0.85 to × 1.3;
+// while nobody said what goes up and down, 6 m and the wide band of a run that is not drawn. Nothing: it has no path.
+[[nodiscard]] std::optional<site::Stated<units::Length>> drawnRun(const site::Run& run);
 
 // The thinnest plausible copper: 18 AWG in a two-wire cord, 16 AWG in others.
 [[nodiscard]] units::WireSize sizeOf(const site::CordMake& make);

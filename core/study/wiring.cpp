@@ -106,6 +106,7 @@ class Wirer {
     units::WireSize size = wireOf(feeding);
     if (const site::Run* run = runTo(outlet, circuit)) {
       if (run->from) parent = nodeOf(circuit, m_site.at<site::Outlet>(*run->from), run->circuit);
+      if (const auto drawn = drawnRun(*run)) length = *drawn;
       if (run->length) length = *run->length;
       if (run->size) size = run->size->value;
     }

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Draws a room from corner to corner and asks what it is; a click in a room asks the same again.
+#include <QKeyEvent>
+#include <QPainter>
+
+#include "map/map_canvas.h"
+#include "map/place_edits.h"
+#include "map/polyline.h"
+#include "map/row_edits.h"
+#include "panels/ask_dialog.h"
+#include "panels/field_text.h"
+#include "panels/fresh_id.h"
+#include "shell/say.h"
+
+namespace cordreach::app {
+namespace {
+
+constexpr double kSmallestM = 0.5;
+
+class RoomTool : public MapTool {
+ public:
+  using MapTool::MapTool;
+
+  void press(const ToolPointer& pointer) override {
+    m_from = toTenths(pointer.metres);
+    m_to = *m_from;
+  }
+
+  void move(const ToolPointer& pointer) override {
+    m_to = toTenths(pointer.metres);
+    m_at = pointer.metres;
+    canvas().update();
+  }
+
+  void release(const ToolPointer& pointer) override {
+    if (!m_from || !canvas().floor()) return;
+    const QRectF box = QRectF(*m_from, toTenths(pointer.metres)).normalized();
+    m_from.reset();
+    canvas().update();
+    if (box.width() >= kSmallestM && box.height() >= kSmallestM) {
+      site::Room room{freshId<site::Room>(canvas().session().document.site()), *canvas().floor()};
+      room.outline = toPoints(QPolygonF() << box.topLeft() << box.topRight() << box.bottomRight() << box.bottomLeft());
+      return askAbout(room, "map.room.new", addRoom);
+    }
+    if (const site::Room* room = roomUnder(pointer.metres)) askAbout(*room, "map.room.change", changeRoom);
+  }
+
+  bool key(QKeyEvent& event) override {
+    if (event.key() == Qt::Key_Delete || event.key() == Qt::Key_Backspace) {
+      const site::Room* room = roomUnder(m_at);
+      return room != nullptr && canvas().apply(removeRoom(canvas().session().document.site(), room->id));
+    }
+    if (event.key() != Qt::Key_Escape) return false;
+    if (!cancel()) canvas().use(ToolKind::Select);
+    return true;
+  }
+
+  bool cancel() override {
+    const bool any = m_from.has_value();
+    m_from.reset();
+    canvas().update();
+    return any;
+  }
+
+  void paint(QPainter& painter) override {
+    if (!m_from) return;
+    const double scale = canvas().scale();
+    painter.setPen(QPen(look::tokens().select, 2, Qt::DashLine));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(*m_from * scale, m_to * scale).normalized());
+  }
+
+  [[nodiscard]] std::string_view hint() const override { return "map.hint.room"; }
+
+ private:
+  using Make = EditResult (*)(const site::Site&, const site::Room&);
+
+  [[nodiscard]] const site::Room* roomUnder(const QPointF& metres) const {
+    if (!canvas().floor()) return nullptr;
+    return roomAt(canvas().session().document.site(), {*canvas().floor(), {metres.x(), metres.y()}});
+  }
+
+  void askAbout(site::Room room, const char* title, Make make) {
+    const text::Phrasebook& book = canvas().session().book;
+    const auto field = [&](const char* key, FieldKind kind, std::string text) {
+      return Field{.key = key, .label = book.say(std::string("field.") + key), .kind = kind, .text = std::move(text)};
+    };
+    const std::vector<Field> fields{field("room_number", FieldKind::Text, room.number),
+                                    field("room_name", FieldKind::Text, room.name),
+                                    field("room_corridor", FieldKind::Flag, room.corridor ? std::string(kYes) : "")};
+    AskDialog dialog(
+        book, {book.say(title), {}, book.say("map.room.deed")}, fields,
+        [&](const Answers& said) -> std::optional<base::Error> {
+          room.number = tidied(said.at("room_number"));
+          room.name = tidied(said.at("room_name"));
+          room.corridor = said.at("room_corridor") == kYes;
+          const EditResult edit = make(canvas().session().document.site(), room);
+          if (!edit) return edit.error();
+          const auto done = canvas().session().document.apply(edit.value());
+          return done ? std::nullopt : std::optional(done.error());
+        },
+        &canvas());
+    dialog.exec();
+  }
+
+  std::optional<QPointF> m_from;  // metres
+  QPointF m_to;
+  QPointF m_at;
+};
+
+}  // namespace
+
+std::unique_ptr<MapTool> roomTool(MapCanvas& canvas) { return std::make_unique<RoomTool>(canvas); }
+
+}  // namespace cordreach::app

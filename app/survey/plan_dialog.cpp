@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "survey/plan_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "look/look.h"
+#include "panels/field_row.h"
+#include "shell/say.h"
+
+namespace cordreach::app {
+
+PlanDialog::PlanDialog(const text::Phrasebook& book, const std::string& code, QWidget* parent)
+    : QDialog(parent), m_book(book) {
+  setWindowTitle(say(book, code + ".title"));
+  auto* column = new QVBoxLayout(this);
+  column->setSpacing(8);
+  auto* explanation = new QLabel(say(book, code + ".explanation"), this);
+  explanation->setTextFormat(Qt::PlainText);
+  explanation->setWordWrap(true);
+  column->addWidget(explanation);
+  m_middle = new QVBoxLayout;
+  m_middle->setSpacing(6);
+  column->addLayout(m_middle, 1);
+  m_fault = new QLabel(this);
+  m_fault->setTextFormat(Qt::PlainText);
+  m_fault->setWordWrap(true);
+  QPalette palette = m_fault->palette();
+  palette.setColor(QPalette::WindowText, look::severityColors(rules::Severity::Danger, look::tokens().dark).asText);
+  m_fault->setPalette(palette);
+  m_fault->hide();
+  column->addWidget(m_fault);
+  auto* buttons = new QDialogButtonBox(this);
+  buttons->addButton(say(book, code + ".deed"), QDialogButtonBox::AcceptRole)->setDefault(true);
+  buttons->addButton(say(book, "panel.cancel"), QDialogButtonBox::RejectRole);
+  column->addWidget(buttons);
+  connect(buttons, &QDialogButtonBox::accepted, this, &PlanDialog::accept);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+}
+
+void PlanDialog::add(QWidget* widget, int stretch) { m_middle->addWidget(widget, stretch); }
+
+FieldRow* PlanDialog::add(Field field) {
+  // Nothing is written before the deed; a field without a writer would stand there switched off.
+  field.write = [](const site::Site&, std::string_view) { return base::Result<site::Edit>(site::Edit{}); };
+  auto* row = new FieldRow(field, m_book, this);
+  m_middle->addWidget(row);
+  m_rows.push_back(row);
+  return row;
+}
+
+FieldRow* PlanDialog::row(const std::string& key) const {
+  for (FieldRow* row : m_rows) {
+    if (row->field().key == key) return row;
+  }
+  return nullptr;
+}
+
+void PlanDialog::accept() {
+  if (m_deed) {
+    if (const auto fault = m_deed()) {
+      m_fault->setText(sentenceOf(m_book, *fault));
+      m_fault->setAccessibleName(m_fault->text());
+      m_fault->show();
+      return;
+    }
+  }
+  QDialog::accept();
+}
+
+}  // namespace cordreach::app
