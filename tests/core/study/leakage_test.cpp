@@ -76,7 +76,9 @@ TEST(Leakage, CountsOnTheBreakerAndInLineToo) {
   ASSERT_EQ(leakages.size(), 3u);
   for (const LeakageAnswer& device : leakages) {
     EXPECT_EQ(device.shares.size(), device.inLine ? 1u : 2u);
-    if (device.inLine) EXPECT_EQ(*device.inLine, site::HookupId("HM1"));
+    if (device.inLine) {
+      EXPECT_EQ(*device.inLine, site::HookupId("HM1"));
+    }
   }
 }
 
