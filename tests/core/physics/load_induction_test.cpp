@@ -3,7 +3,6 @@
 
 #include <gtest/gtest.h>
 
-#include <chrono>
 #include <cmath>
 
 #include "core/physics/load_test_support.h"
@@ -107,17 +106,6 @@ TEST(InductionLaw, OnAThinLongCordStandsAtAboutThirtyNineAmps) {
   const double seriesOhm = 0.06 + 150.0 * 2.525e-3 * 1.06 + 200.0 * 4.10e-3 * 1.25 + 100.0 * 2.58e-3 * 1.12;
   const std::complex<double> machine = 1.0 / lawOf(plate)->stalledAt(60.0).admittanceS;
   EXPECT_NEAR(120.0 / std::abs(machine + seriesOhm), 39.0, 1.5);
-}
-
-TEST(InductionLaw, AnswersFastEnoughForThousandsOfLoads) {
-  const auto law = lawOf(plateOf(LoadModel::InductionFan, 115.0, 12.0));
-  const auto start = std::chrono::steady_clock::now();
-  double sum = 0.0;
-  for (int i = 0; i < 100000; ++i) sum += law->at(90.0 + 1e-4 * i).admittanceS.real();
-  const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-  EXPECT_GT(sum, 0.0);
-  // 100 ns a call wanted; ten times that is allowed for a busy machine and a checked build.
-  EXPECT_LT(taken.count(), 0.1);
 }
 
 }  // namespace
