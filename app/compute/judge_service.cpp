@@ -1,23 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "compute/judge_service.h"
 
-#include <QTimer>
-#include <atomic>
-#include <chrono>
-#include <condition_variable>
-#include <mutex>
-#include <optional>
-#include <thread>
+#include <utility>
 
+#include "compute/latest_job.h"
 #include "rules/judge.h"
 #include "study/assess.h"
 
 namespace cordreach::app {
 
 namespace {
-
-using Clock = std::chrono::steady_clock;
-constexpr std::chrono::milliseconds kGrace{100};
 
 struct Request {
   std::uint64_t number = 0;
@@ -45,88 +37,39 @@ void judgeOne(const Request& request, const std::atomic<bool>& stop, const Deliv
 }  // namespace
 
 struct JudgeService::Worker {
-  std::mutex mutex;
-  std::condition_variable wake;
-  std::optional<Request> waiting;
-  std::atomic<bool> stopRunning = false;
-  bool running = false;
-  bool quit = false;
-  Clock::time_point startedAt;
-  std::uint64_t latest = 0;
-  QTimer grace;  // stops the running job once it has had its time and another waits
-  std::thread thread;
+  Worker(LatestJob<Request>::Work work, LatestJob<Request>::Idle idle) : job(std::move(work), std::move(idle)) {}
 
+  LatestJob<Request> job;
   // Of what is still to be told: findings, and remedies unless supposed.
   bool busy = false;
-
-  template <class Deliver, class Idle>
-  void loop(const Deliver& deliver, const Idle& idle) {
-    while (true) {
-      Request request;
-      {
-        std::unique_lock lock(mutex);
-        running = false;
-        if (!waiting && !quit) idle();
-        wake.wait(lock, [this] { return quit || waiting; });
-        if (quit) return;
-        request = *std::exchange(waiting, std::nullopt);
-        running = true;
-        stopRunning = false;
-        startedAt = Clock::now();
-      }
-      judgeOne(request, stopRunning, deliver);
-    }
-  }
 };
 
-JudgeService::JudgeService(QObject* parent) : QObject(parent), m_worker(std::make_unique<Worker>()) {
-  Worker& worker = *m_worker;
-  worker.grace.setSingleShot(true);
-  connect(&worker.grace, &QTimer::timeout, this, [&worker] {
-    const std::lock_guard lock(worker.mutex);
-    if (worker.waiting) worker.stopRunning = true;
-  });
+JudgeService::JudgeService(QObject* parent) : QObject(parent) {
   const auto deliver = [this](std::shared_ptr<const Verdict> verdict) {
     QMetaObject::invokeMethod(
         this, [this, verdict] { receive(verdict); }, Qt::QueuedConnection);
+  };
+  const auto work = [deliver](const Request& request, const std::atomic<bool>& stop) {
+    judgeOne(request, stop, deliver);
   };
   const auto idle = [this] {
     QMetaObject::invokeMethod(
         this, [this] { settle(); }, Qt::QueuedConnection);
   };
-  worker.thread = std::thread([&worker, deliver, idle] { worker.loop(deliver, idle); });
+  m_worker = std::make_unique<Worker>(work, idle);
 }
 
-JudgeService::~JudgeService() {
-  {
-    const std::lock_guard lock(m_worker->mutex);
-    m_worker->quit = true;
-    m_worker->stopRunning = true;
-  }
-  m_worker->wake.notify_all();
-  m_worker->thread.join();
-}
+JudgeService::~JudgeService() = default;
 
 std::uint64_t JudgeService::request(std::shared_ptr<const site::Site> site, bool supposed) {
-  std::uint64_t number = 0;
-  std::chrono::milliseconds wait{-1};
-  {
-    const std::lock_guard lock(m_worker->mutex);
-    number = ++m_worker->latest;
-    m_worker->waiting = Request{number, supposed, std::move(site)};
-    if (m_worker->running) {
-      const auto age = std::chrono::duration_cast<std::chrono::milliseconds>(Clock::now() - m_worker->startedAt);
-      wait = std::max(kGrace - age, std::chrono::milliseconds{0});
-      if (age >= kGrace) m_worker->stopRunning = true;
-    }
-  }
-  m_worker->wake.notify_all();
-  if (wait.count() > 0) m_worker->grace.start(wait);
+  const std::uint64_t number = m_worker->job.put([&](std::uint64_t one) {
+    return Request{one, supposed, std::move(site)};
+  });
   if (!std::exchange(m_worker->busy, true)) emit busyChanged(true);
   return number;
 }
 
-std::uint64_t JudgeService::latest() const { return m_worker->latest; }
+std::uint64_t JudgeService::latest() const { return m_worker->job.latest(); }
 
 bool JudgeService::isBusy() const { return m_worker->busy; }
 
@@ -138,10 +81,7 @@ void JudgeService::receive(const std::shared_ptr<const Verdict>& verdict) {
 }
 
 void JudgeService::settle() {
-  {
-    const std::lock_guard lock(m_worker->mutex);
-    if (m_worker->waiting || m_worker->running) return;
-  }
+  if (!m_worker->job.isIdle()) return;
   if (std::exchange(m_worker->busy, false)) emit busyChanged(false);
 }
 

@@ -32,13 +32,16 @@ CordPlace::CordPlace(Session& session, QWidget* parent)
       m_note(new QLabel(this)),
       m_field(new FieldView(m_model, this)),
       m_cell(new CellPanel(m_model, *m_field)),
+      m_sheet(new QScrollArea(this)),
       m_column(new QScrollArea(this)),
       m_whatIfs(new WhatIfRow(m_model, this)) {
   m_column->setWidget(m_cell);
   m_column->setWidgetResizable(true);
   m_column->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_column->setFocusPolicy(Qt::TabFocus);
-  auto* left = new QVBoxLayout;
+  auto* sheet = new QWidget;
+  auto* left = new QVBoxLayout(sheet);
+  left->setContentsMargins(0, 0, 0, 0);
   left->setSpacing(6);
   left->addWidget(m_head);
   left->addWidget(m_field, 1);
@@ -48,7 +51,11 @@ CordPlace::CordPlace(Session& session, QWidget* parent)
   auto* row = new QHBoxLayout;
   row->setContentsMargins(kMargin, 0, kMargin, 14);
   row->setSpacing(kGap);
-  row->addLayout(left, 1);
+  m_sheet->setWidget(sheet);
+  m_sheet->setWidgetResizable(true);
+  m_sheet->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  m_sheet->setFocusPolicy(Qt::NoFocus);
+  row->addWidget(m_sheet, 1);
   row->addWidget(m_column);
   auto* rows = new QVBoxLayout(this);
   rows->setContentsMargins(0, 0, 0, 0);
@@ -81,6 +88,7 @@ void CordPlace::dress() {
 
 void CordPlace::showEvent(QShowEvent* event) {
   Place::showEvent(event);
+  dress();  // what stands in a scroll area has lost its type when the area was first polished
   m_model.setAwake(true);
 }
 

@@ -51,6 +51,7 @@ class CordPlace : public Place {
   QLabel* m_note;
   FieldView* m_field;
   CellPanel* m_cell;
+  QScrollArea* m_sheet;  // scrolls where large type leaves the field too little room
   QScrollArea* m_column;
   WhatIfRow* m_whatIfs;
 };

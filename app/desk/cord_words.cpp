@@ -20,6 +20,8 @@ using planning::CordAdvice;
 using planning::CordCandidate;
 using rules::Severity;
 
+constexpr double kTold = 1.5;  // from here on a share is told as a multiple, below as a percentage
+
 std::string sizeName(const text::Phrasebook& book, const units::WireSize& size) {
   const auto gauge = size.awgNumber();
   return gauge ? text::quantityText(book, "gauge_awg", *gauge)
@@ -267,7 +269,7 @@ CellWords cellWords(const CordModel& model, const CordCell& cell) {
     if (use != nullptr && (sound || about)) {
       words.figure =
           !use->used ? say(book, "desk.cell.beyond")
-          : *use->used > 1.0
+          : *use->used >= kTold
               ? say(book, "desk.cell.times", {{"times", text::numberText(book.locale(), *use->used, 1)}})
               : say(book, "desk.cell.used", {{"limit", limit.toStdString()}, {"used_percent", 100.0 * *use->used}});
     }

@@ -39,6 +39,13 @@ void hatch(QPainter& painter, const QRect& box, const look::Tokens& t) {
   painter.restore();
 }
 
+int widestWord(const QFont& font, const QString& words) {
+  const QFontMetrics metrics(font);
+  int widest = 0;
+  for (const QString& word : words.split(' ')) widest = std::max(widest, metrics.horizontalAdvance(word));
+  return widest;
+}
+
 QFont bold(QFont font) {
   font.setBold(true);
   return font;
@@ -63,7 +70,9 @@ void FieldPainting::paint(QPainter* painter, const QStyleOptionViewItem& option,
   }
   if (!words.tooShort && !words.empty && words.severity == Severity::Caution) hatch(*painter, box, t);
   if (!model.gridIsFresh()) painter->setOpacity(0.45);
-  paintWords(*painter, box, words);
+  const bool tagged = !model.cartIn(cell).empty();
+  const int tag = tagged ? QFontMetrics(bold(look::font(look::Type::Small))).height() : 0;
+  paintWords(*painter, box.adjusted(0, tag, 0, 0), words);
   painter->setOpacity(1);
   paintCart(*painter, box, cell);
   const bool chosen = model.chosenCell() == cell;
@@ -83,8 +92,11 @@ void FieldPainting::paint(QPainter* painter, const QStyleOptionViewItem& option,
 void FieldPainting::paintWords(QPainter& painter, const QRect& box, const CellWords& words) const {
   const look::Tokens& t = look::tokens();
   const QFont small = look::font(look::Type::Small);
-  const QFont head = words.tooShort ? small : bold(look::font(look::Type::Caption));
   const bool marked = !words.tooShort && !words.empty;
+  const int beside = marked ? look::scaled(kMark + 5) : 0;
+  const int wideEnough = box.width() - look::scaled(10) - beside;
+  const QFont usual = bold(look::font(look::Type::Caption));
+  const QFont head = words.tooShort || widestWord(usual, words.head) > wideEnough ? small : usual;
   const QFontMetrics headMetrics(head);
   const QFontMetrics smallMetrics(small);
   const int side = marked ? look::scaled(kMark) : 0;

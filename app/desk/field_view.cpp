@@ -20,6 +20,7 @@ constexpr int kCellWidth = 84;
 constexpr int kCellHeight = 50;
 constexpr int kTallest = 96;
 constexpr double kEdge = 3;
+constexpr int kBar = 14;  // for a scroll bar
 
 }  // namespace
 
@@ -54,13 +55,14 @@ void FieldView::rename() { setAccessibleName(say(m_model.book(), "desk.field"));
 QSize FieldView::sizeHint() const {
   const int rows = m_cells->rowCount();
   return {look::scaled(kCellWidth) * m_cells->columnCount() + verticalHeader()->sizeHint().width(),
-          look::scaled(kCellHeight) * rows + horizontalHeader()->sizeHint().height()};
+          look::scaled(kCellHeight) * rows + horizontalHeader()->sizeHint().height() + look::scaled(kBar)};
 }
 
 void FieldView::fit() {
   horizontalHeader()->setFont(look::font(look::Type::Body));
   verticalHeader()->setFont(look::font(look::Type::Body));
   verticalHeader()->setFixedWidth(verticalHeader()->sizeHint().width());
+  setMinimumHeight(sizeHint().height());
   const int columns = m_cells->columnCount();
   const int rows = m_cells->rowCount();
   const int wide = std::max(look::scaled(kCellWidth), viewport()->width() / columns);

@@ -3,10 +3,9 @@
 
 #include <QApplication>
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
-#include <QScrollArea>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "desk/cord_words.h"
@@ -43,18 +42,20 @@ QString sentenceOfQuestion(const text::Phrasebook& book) {
 
 }  // namespace
 
-QuestionRow::QuestionRow(CordModel& model, QWidget* place) : QWidget(place), m_model(model), m_place(place) {
+QuestionRow::QuestionRow(CordModel& model, QWidget* place)
+    : QWidget(place), m_model(model), m_place(place), m_line(new QWidget(this)) {
   for (const Ask ask : kAsks) {
-    auto* input = new QuestionInput(this);
+    auto* input = new QuestionInput(m_line);
     m_inputs[indexOf(ask)] = input;
     connect(input, &QuestionInput::opened, this, [this, ask](const QString& typed) { open(ask, typed); });
   }
   m_editors = {new MachineEditor(model, place), new DistanceEditor(model, place), new OutletEditor(model, place),
                new CordsEditor(model, place)};
   for (InputEditor* editor : m_editors) connect(editor, &InputEditor::done, this, [this] { close(true); });
-  auto* row = new FlowRow(2);
-  row->setContentsMargins(kMargin, 10, kMargin, 10);
-  setLayout(row);
+  auto* around = new QHBoxLayout(this);
+  around->setContentsMargins(kMargin - 4, 10, kMargin, 10);
+  around->addWidget(m_line);
+  m_line->setLayout(new FlowRow(2));
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
   policy.setHeightForWidth(true);
   setSizePolicy(policy);
@@ -69,17 +70,17 @@ InputEditor* QuestionRow::editor(Ask ask) const { return m_editors[indexOf(ask)]
 
 // Words and inputs in the order of the present language.
 void QuestionRow::compose() {
-  while (QLayoutItem* item = layout()->takeAt(0)) delete item;
+  while (QLayoutItem* item = m_line->layout()->takeAt(0)) delete item;
   for (QLabel* label : m_words) label->deleteLater();
   m_words.clear();
   const auto addWords = [this](const QString& words) {
     for (const QString& word : words.split(' ', Qt::SkipEmptyParts)) {
-      auto* label = new QLabel(word, this);
+      auto* label = new QLabel(word, m_line);
       label->setFont(look::font(look::Type::Head));
       label->setMinimumHeight(m_inputs.front()->sizeHint().height());
       label->setContentsMargins(2, 0, 2, 0);
       m_words.push_back(label);
-      layout()->addWidget(label);
+      m_line->layout()->addWidget(label);
       label->show();
     }
   };
@@ -95,7 +96,7 @@ void QuestionRow::compose() {
     addWords(words);
     words.clear();
     QuestionInput* input = m_inputs[static_cast<std::size_t>(ask)];
-    layout()->addWidget(input);
+    m_line->layout()->addWidget(input);
     if (before != nullptr) setTabOrder(before, input);
     before = input;
   }

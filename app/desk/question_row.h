@@ -44,10 +44,10 @@ class QuestionRow : public QWidget {
 
   CordModel& m_model;
   QWidget* m_place;
+  QWidget* m_line;  // holds the sentence
   std::array<QuestionInput*, 4> m_inputs{};
   std::array<InputEditor*, 4> m_editors{};
   std::vector<QLabel*> m_words;
-  QWidget* m_line = nullptr;
   std::optional<Ask> m_open;
 };
 

@@ -32,11 +32,16 @@ constexpr int kGap = 20;
 }  // namespace
 
 WhatIfRow::WhatIfRow(CordModel& model, QWidget* parent) : QWidget(parent), m_model(model), m_head(new QLabel(this)) {
+  auto* line = new QHBoxLayout(this);
+  line->setContentsMargins(0, 0, 0, 0);
+  line->setSpacing(kGap);
+  line->addWidget(m_head, 0, Qt::AlignTop);
+  auto* switches = new QWidget(this);
   auto* row = new FlowRow(kGap);
-  setLayout(row);
-  row->addWidget(m_head);
+  switches->setLayout(row);
+  line->addWidget(switches, 1);
   for (const WhatIf& one : kWhatIfs) {
-    auto* box = new WhatIfSwitch(this);
+    auto* box = new WhatIfSwitch(switches);
     box->setObjectName(one.name);
     connect(box, &QCheckBox::toggled, this, [this, member = one.member](bool on) {
       if (m_model.inputs().whatIf.*member != on) {
@@ -57,6 +62,7 @@ WhatIfSwitch* WhatIfRow::of(const std::string& name) const {
 
 void WhatIfRow::rename() {
   m_head->setFont(look::font(look::Type::HeadBold));
+  m_head->setMinimumHeight(m_switches.front()->sizeHint().height());
   m_head->setText(say(m_model.book(), "desk.what_if"));
   for (std::size_t i = 0; i < m_switches.size(); ++i) {
     const std::string code = std::string("desk.what_if.") + kWhatIfs[i].name;

@@ -49,6 +49,7 @@ QToolButton:hover { background: {selbg}; }
 QToolButton:focus { border: 2px solid {select}; }
 QToolButton::menu-indicator { image: none; }
 QCheckBox::indicator:focus, QRadioButton::indicator:focus { border: 2px solid {select}; border-radius: 3px; }
+QTableCornerButton::section { background: transparent; border: none; }
 QScrollArea { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 12px; margin: 0; }
 QScrollBar:horizontal { background: transparent; height: 12px; margin: 0; }

@@ -126,6 +126,9 @@ void adviseAmong(const CordQuestion& question, CordAdvice& advice) {
   advice.reason = advice.candidates.empty() ? "cord.none_long_enough" : "cord.none_works";
   advice.verdict = Severity::Caution;
   if (advice.candidates.empty()) return;
+  const auto best = std::min_element(advice.candidates.begin(), advice.candidates.end(),
+                                     [](const auto& a, const auto& b) { return a.verdict < b.verdict; });
+  advice.verdict = std::max(advice.verdict, best->verdict);
   // What stops the heaviest is what no cord of this cart cures.
   const CordCandidate& heaviest = advice.candidates.back();
   if (!heaviest.limit.empty()) advice.arguments.push_back(rules::text("limit", heaviest.limit));

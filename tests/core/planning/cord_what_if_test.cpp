@@ -65,6 +65,7 @@ TEST(CordWhatIf, TwoJoinedAreAlwaysAWarningAndNeverChosen) {
   asked.whatIf.chained = true;
   const CordAdvice advice = chooseCord(asked);
   EXPECT_FALSE(advice.choice.has_value());
+  EXPECT_GE(advice.verdict, rules::Severity::Warning);
   ASSERT_FALSE(advice.candidates.empty());
   for (const CordCandidate& candidate : advice.candidates) EXPECT_GE(candidate.verdict, rules::Severity::Warning);
 }
