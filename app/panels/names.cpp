@@ -2,6 +2,7 @@
 #include "panels/names.h"
 
 #include "panels/field_text.h"
+#include "site/assigning.h"
 
 namespace cordreach::app {
 
@@ -72,9 +73,7 @@ std::string subjectName(const text::Phrasebook& book, const site::Site& site, co
 }
 
 std::string circuitName(const site::Site& site, const site::Circuit& circuit) {
-  const site::Panel* panel = site.find<site::Panel>(circuit.panel);
-  const std::string of = panel == nullptr ? circuit.panel.text() : orId(panel->name, panel->id.text());
-  return of + "-" + orId(circuit.number, circuit.id.text());
+  return site::circuitNumberOf(site, circuit);
 }
 
 std::string circuitLine(const text::Phrasebook& book, const site::Site& site, const site::Circuit& circuit) {

@@ -20,6 +20,7 @@ class QStackedWidget;
 namespace cordreach::app {
 
 class MapPlace;
+enum class MapSide;
 class Place;
 class TopRow;
 class VerdictBand;
@@ -60,6 +61,7 @@ class MainWindow : public QMainWindow {
   void fillRecent();
   QAction* add(QMenu* menu, const char* code, const QKeySequence& keys, const std::function<void()>& act);
   QMenu* addMenu(const char* code);
+  void showSide(MapSide side);
   void zoom(double factor);
   void showCart();
   void connectAll();

@@ -106,6 +106,10 @@ void MainWindow::buildViewMenu() {
   const auto onMap = [&](const char* code, const QKeySequence& keys, const std::function<void()>& act) {
     m_ofTheMap.push_back(add(view, code, keys, act));
   };
+  onMap("window.action.plan", QKeySequence(Qt::ALT | Qt::Key_1), [this] { showSide(MapSide::Plan); });
+  onMap("window.action.lists", QKeySequence(Qt::ALT | Qt::Key_2), [this] { showSide(MapSide::Lists); });
+  onMap("window.action.panels", QKeySequence(Qt::ALT | Qt::Key_3), [this] { showSide(MapSide::Panels); });
+  view->addSeparator();
   onMap("window.action.fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_map->view()->canvas().fit(); });
   onMap("window.action.zoom_in", QKeySequence::ZoomIn, [this] { zoom(kZoomStep); });
   onMap("window.action.zoom_out", QKeySequence::ZoomOut, [this] { zoom(1 / kZoomStep); });
@@ -115,6 +119,11 @@ void MainWindow::buildViewMenu() {
   connect(m_columnShown, &QAction::toggled, this, &MainWindow::arrange);
   add(view, "window.action.next_region", QKeySequence(Qt::Key_F6), [this] { cycleFocus(true); });
   add(view, "window.action.previous_region", QKeySequence(Qt::SHIFT | Qt::Key_F6), [this] { cycleFocus(false); });
+}
+
+void MainWindow::showSide(MapSide side) {
+  m_map->showSide(side);
+  m_map->work()->setFocus(Qt::ShortcutFocusReason);
 }
 
 void MainWindow::zoom(double factor) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The place Map: the floor sketch and, at its right, what was found and what is chosen.
+// The place Map: the floor sketch, the lists and the panels' schedules, one of them in front, and at their right what
+// was found and what is chosen. All three show one selection.
 #pragma once
 
 #include <optional>
@@ -7,13 +8,20 @@
 #include "document/session.h"
 #include "shell/place.h"
 
+class QStackedWidget;
+class QTabBar;
+
 namespace cordreach::app {
 
 class AddMenu;
 class FindingsPanel;
+class ListingsView;
 class MapView;
+class ScheduleView;
 class SelectionPanel;
 class SiteVerdict;
+
+enum class MapSide { Plan, Lists, Panels };
 
 class MapPlace : public Place {
   Q_OBJECT
@@ -25,6 +33,10 @@ class MapPlace : public Place {
   [[nodiscard]] VerdictSource* verdict() const override;
   void setColumn(int width, bool visible) override;
   [[nodiscard]] MapView* view() const { return m_view; }
+  [[nodiscard]] ListingsView* lists() const { return m_lists; }
+  [[nodiscard]] ScheduleView* schedules() const { return m_schedules; }
+  [[nodiscard]] MapSide side() const;
+  void showSide(MapSide side);
   [[nodiscard]] QWidget* work() const override;
   [[nodiscard]] QWidget* column() const override { return m_column; }
   [[nodiscard]] SelectionPanel* selection() const { return m_selection; }
@@ -35,9 +47,15 @@ class MapPlace : public Place {
 
  private:
   [[nodiscard]] std::optional<site::Place> middle() const;
+  void nameSides();
 
+  Session& m_session;
   SiteVerdict* m_verdict;
+  QTabBar* m_sides;
+  QStackedWidget* m_stack;
   MapView* m_view;
+  ListingsView* m_lists;
+  ScheduleView* m_schedules;
   QWidget* m_column;
   FindingsPanel* m_findings;
   SelectionPanel* m_selection;

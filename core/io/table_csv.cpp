@@ -59,13 +59,16 @@ char delimiterOf(std::string_view text) {
 
 base::Result<Table> parsed(const std::string& text, char delimiter, bool strict) {
   csv_parser parser{};
-  const int options = CSV_APPEND_NULL | CSV_REPALL_NL | (strict ? CSV_STRICT | CSV_STRICT_FINI : CSV_STRICT_FINI);
+  const int options = CSV_APPEND_NULL | CSV_REPALL_NL | (strict ? CSV_STRICT : 0);
   CORDREACH_EXPECTS(csv_init(&parser, static_cast<unsigned char>(options)) == 0);
   const std::unique_ptr<csv_parser, void (*)(csv_parser*)> freed(&parser, csv_free);
   csv_set_delim(&parser, static_cast<unsigned char>(delimiter));
   Records records;
-  const bool whole = csv_parse(&parser, text.data(), text.size(), takeCell, takeRecord, &records) == text.size() &&
-                     csv_fini(&parser, takeCell, takeRecord, &records) == 0;
+  const bool read = csv_parse(&parser, text.data(), text.size(), takeCell, takeRecord, &records) == text.size();
+  // Without CSV_STRICT the library takes a quote that is never closed for closed at the end.
+  constexpr int kWithinCell = 2;  // FIELD_BEGUN, which its header does not name
+  const bool open = parser.quoted != 0 && parser.pstate == kWithinCell;
+  const bool whole = read && !open && csv_fini(&parser, takeCell, takeRecord, &records) == 0;
   if (!whole) return Error{"csv.bad_quotes", "", {{"row", static_cast<double>(records.done.size() + 1)}}};
   return std::move(records.done);
 }

@@ -102,6 +102,11 @@ TEST(TableCsv, LeavesNoCellThatASpreadsheetWouldRun) {
   EXPECT_EQ(inertCell("5 = five"), "5 = five");
 }
 
+TEST(TableTsv, SaysThatAQuoteIsNeverClosed) {
+  EXPECT_EQ(readTableTsv("a\t\"b\nc").error().code, "csv.bad_quotes");
+  EXPECT_TRUE(readTableTsv("a\t\"b\"\nc").ok());
+}
+
 TEST(TableTsv, TakesFeetAndInchesAsTheyAreCopied) {
   EXPECT_EQ(readTableTsv("1-13\t5'6\"\n1-14\t\"two\nlines\"\n").value(),
             (Table{{"1-13", "5'6\""}, {"1-14", "two\nlines"}}));
