@@ -22,7 +22,8 @@ namespace cordreach::app {
 namespace {
 
 constexpr double kRowMarginPx = 8;
-constexpr double kRatingWidthPx = 64;
+constexpr double kRatingWidthPx = 60;
+constexpr double kKindWidthPx = 130;
 constexpr double kNumberWidthPx = 40;
 
 QTableView* plainTable(ScheduleModel* model, QWidget* parent) {
@@ -167,24 +168,18 @@ void ScheduleView::reword() {
   fitColumns();
 }
 
+// What it feeds takes the room that the others leave.
 void ScheduleView::fitColumns() {
   m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + look::scaled(kRowMarginPx));
-  const int rating = look::scaled(kRatingWidthPx);
-  const int number = look::scaled(kNumberWidthPx);
-  const int rest = std::max(m_table->viewport()->width() / 2 - rating - number, look::scaled(160));
-  const int kind = rest * 2 / 5;
-  for (const auto& [column, width] : {std::pair<int, int>{ScheduleModel::kFeeds, rest - kind},
-                                      {ScheduleModel::kRating, rating},
-                                      {ScheduleModel::kKind, kind},
-                                      {ScheduleModel::kNumber, number}}) {
-    m_table->setColumnWidth(column, width);
-    m_table->setColumnWidth(2 * ScheduleModel::kHalf - 1 - column, width);
+  QHeaderView* header = m_table->horizontalHeader();
+  for (const auto& [column, width] : {std::pair<int, double>{ScheduleModel::kRating, kRatingWidthPx},
+                                      {ScheduleModel::kKind, kKindWidthPx},
+                                      {ScheduleModel::kNumber, kNumberWidthPx}}) {
+    header->resizeSection(column, look::scaled(width));
+    header->resizeSection(2 * ScheduleModel::kHalf - 1 - column, look::scaled(width));
   }
-}
-
-void ScheduleView::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitColumns();
+  header->setSectionResizeMode(ScheduleModel::kFeeds, QHeaderView::Stretch);
+  header->setSectionResizeMode(2 * ScheduleModel::kHalf - 1 - ScheduleModel::kFeeds, QHeaderView::Stretch);
 }
 
 void ScheduleView::changeEvent(QEvent* event) {

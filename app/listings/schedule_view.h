@@ -31,7 +31,6 @@ class ScheduleView : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
 
  private:
   void connectAll();

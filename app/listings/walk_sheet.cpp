@@ -5,6 +5,7 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPdfWriter>
+#include <QRegularExpression>
 #include <algorithm>
 #include <array>
 
@@ -19,8 +20,8 @@ namespace {
 
 // All in points.
 constexpr double kMargin = 40;
-constexpr double kHeadHeight = 78;
-constexpr double kFootHeight = 30;
+constexpr double kHeadHeight = 86;
+constexpr double kFootHeight = 48;
 constexpr double kLeastRow = 24;  // room for handwriting
 constexpr double kCellMargin = 4;
 constexpr int kTextPt = 9;
@@ -48,6 +49,14 @@ QRectF columnBox(double width, std::size_t column, double top, double height) {
   double left = kMargin;
   for (std::size_t i = 0; i < column; ++i) left += kColumns.at(i).share * width;
   return {left, top, kColumns.at(column).share * width, height};
+}
+
+// Between words, and within one only where it is wider than its cell.
+int wrapping(const QFontMetricsF& metrics, const QString& text, double width) {
+  const QStringList words = text.split(QRegularExpression(QStringLiteral("\\s")), Qt::SkipEmptyParts);
+  const bool fits =
+      std::ranges::all_of(words, [&](const QString& word) { return metrics.horizontalAdvance(word) <= width; });
+  return fits ? Qt::TextWordWrap : Qt::TextWrapAnywhere;
 }
 
 QRectF textBox(const QRectF& cell) { return cell.adjusted(kCellMargin, 3, -kCellMargin, -3); }
@@ -101,6 +110,7 @@ void WalkSheet::breakPages() {
   const double width = page.width() - 2 * kMargin;
   const double room = page.height() - 2 * kMargin - kHeadHeight - kFootHeight;
   const QFontMetricsF plain(fontOf(kTextPt));
+  const QFontMetricsF bold(fontOf(kTextPt, true));
   const QFontMetricsF small(fontOf(kSmallPt));
   m_pages.assign(1, {});
   double used = 0;
@@ -108,10 +118,10 @@ void WalkSheet::breakPages() {
     Row& row = m_rows[i];
     const auto height = [&](const QFontMetricsF& metrics, std::size_t column, const QString& text) {
       const QRectF box = textBox(columnBox(width, column, 0, 1e6));
-      return metrics.boundingRect(box, Qt::TextWordWrap | Qt::TextWrapAnywhere, text).height() + 6;
+      return metrics.boundingRect(box, wrapping(metrics, text, box.width()), text).height() + 6;
     };
     row.height =
-        std::max({kLeastRow, height(plain, 0, row.outlet), height(plain, 1, row.where), height(small, 2, row.known)});
+        std::max({kLeastRow, height(bold, 0, row.outlet), height(plain, 1, row.where), height(small, 2, row.known)});
     row.height = std::min(row.height, room);
     if (used + row.height > room && !m_pages.back().empty()) {
       m_pages.emplace_back();
@@ -136,23 +146,24 @@ void WalkSheet::paintHead(QPainter& painter, int page) const {
   painter.drawText(QRectF(kMargin, kMargin + 38, width, 12), Qt::AlignLeft | Qt::AlignVCenter, say(m_book, "walk.key"));
   painter.setFont(fontOf(kTextPt, true));
   for (std::size_t i = 0; i < kColumns.size(); ++i) {
-    const QRectF box = textBox(columnBox(width, i, kMargin + 54, kHeadHeight - 54));
+    const QRectF box = textBox(columnBox(width, i, kMargin + 52, kHeadHeight - 52));
     painter.drawText(box, Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap, say(m_book, kColumns.at(i).code));
   }
 }
 
 void WalkSheet::paintRow(QPainter& painter, const Row& row, double top) const {
   const double width = pageSize().size(QPageSize::Point).width() - 2 * kMargin;
-  constexpr int kFlags = Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap | Qt::TextWrapAnywhere;
   const auto cell = [&](std::size_t column) { return columnBox(width, column, top, row.height); };
   painter.setPen(QPen(Qt::black, 0.5));
   for (std::size_t i = 0; i < kColumns.size(); ++i) painter.drawRect(cell(i));
-  painter.setFont(fontOf(kTextPt, true));
-  painter.drawText(textBox(cell(0)), kFlags, row.outlet);
-  painter.setFont(fontOf(kTextPt));
-  painter.drawText(textBox(cell(1)), kFlags, row.where);
-  painter.setFont(fontOf(kSmallPt));
-  painter.drawText(textBox(cell(2)), kFlags, row.known);
+  const auto put = [&](std::size_t column, const QFont& font, const QString& text) {
+    const QRectF box = textBox(cell(column));
+    painter.setFont(font);
+    painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter | wrapping(QFontMetricsF(font), text, box.width()), text);
+  };
+  put(0, fontOf(kTextPt, true), row.outlet);
+  put(1, fontOf(kTextPt), row.where);
+  put(2, fontOf(kSmallPt), row.known);
 }
 
 void WalkSheet::paintFoot(QPainter& painter) const {

@@ -35,6 +35,7 @@ class CircuitTool : public MapTool {
       for (int step = 1; step <= steps; ++step) take(m_at + way * step / steps);
     }
     m_at = pointer.at;
+    m_isOver = true;
     canvas().update();
   }
 
@@ -65,7 +66,7 @@ class CircuitTool : public MapTool {
     const double reach = look::scaled(kReachPx);
     painter.setPen(QPen(look::tokens().select, 1.5, Qt::DashLine));
     painter.setBrush(Qt::NoBrush);
-    painter.drawEllipse(m_at, reach, reach);
+    if (m_isOver) painter.drawEllipse(m_at, reach, reach);
     painter.setPen(QPen(look::tokens().select, 2.5));
     const auto& outlets = canvas().content().outlets;
     for (std::size_t i = 0; i < outlets.size(); ++i) {
@@ -121,6 +122,7 @@ class CircuitTool : public MapTool {
   }
 
   bool m_isPainting = false;
+  bool m_isOver = false;  // the pointer has been seen
   QPointF m_at;
   std::vector<site::OutletId> m_outlets;
 };

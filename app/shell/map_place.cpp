@@ -47,7 +47,8 @@ MapPlace::MapPlace(Session& session, QWidget* parent)
   row->setSpacing(0);
   // In the margin, so that the plan keeps its height.
   m_sides->setShape(QTabBar::RoundedWest);
-  row->addWidget(m_sides, 0, Qt::AlignTop);
+  m_sides->setUsesScrollButtons(false);
+  row->addWidget(m_sides);
   row->addWidget(m_stack, 1);
   row->addSpacing(kGap);
   row->addWidget(m_column);
