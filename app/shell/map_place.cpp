@@ -48,7 +48,10 @@ MapPlace::MapPlace(Session& session, QWidget* parent)
   // In the margin, so that the plan keeps its height.
   m_sides->setShape(QTabBar::RoundedWest);
   m_sides->setUsesScrollButtons(false);
-  row->addWidget(m_sides);
+  auto* edge = new QVBoxLayout;
+  edge->addWidget(m_sides);
+  edge->addStretch(1);
+  row->addLayout(edge);
   row->addWidget(m_stack, 1);
   row->addSpacing(kGap);
   row->addWidget(m_column);
