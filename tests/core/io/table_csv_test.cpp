@@ -59,7 +59,7 @@ TEST(TableCsv, SaysWhatItCantRead) {
   EXPECT_EQ(codeOf("\n\n\n"), "csv.empty");
   EXPECT_EQ(codeOf(std::string(kMostTableMb * 1024 * 1024 + 1, 'a')), "csv.too_large");
   EXPECT_EQ(codeOf(std::string(kMostTableRows + 1, '\n') + "a"), "csv.too_many_rows");
-  EXPECT_EQ(codeOf("a\n" + std::string(kMostTableColumns + 1, ',')), "csv.too_many_columns");
+  EXPECT_EQ(codeOf("a\n" + std::string(kMostTableColumns, ',') + "b"), "csv.too_many_columns");
 }
 
 TEST(TableCsv, NamesTheRowWhoseQuotesAreWrong) {

@@ -41,7 +41,7 @@ TEST(CordChoice, NamesTheFindingThatStandsBehindItsVerdict) {
                        [&](const base::Argument& argument) { return argument.name == name; });
   };
   CordQuestion asked = question(40.0);
-  asked.run = site::known(150.0 * foot);
+  asked.run = site::known(100.0 * foot);
   const CordAdvice far = chooseCord(asked);
   EXPECT_EQ(far.verdict, rules::Severity::Notice);
   EXPECT_TRUE(named(far, "notice"));
