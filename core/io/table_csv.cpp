@@ -52,9 +52,9 @@ char delimiterOf(std::string_view text) {
     if (c == '\n') break;
     for (auto& [mark, count] : counts) count += c == mark ? 1 : 0;
   }
-  return std::max_element(counts.begin(), counts.end(),
-                          [](const auto& a, const auto& b) { return a.second < b.second; })
-      ->first;
+  const auto most =
+      std::max_element(counts.begin(), counts.end(), [](const auto& a, const auto& c) { return a.second < c.second; });
+  return most->second > 0 ? most->first : ',';
 }
 
 base::Result<Table> parsed(const std::string& text, char delimiter, bool strict) {
