@@ -117,7 +117,7 @@ QString lengthText(const text::Phrasebook& book, units::Length length) {
   return QString::fromStdString(text::quantityText(book, "length_m", length.si()));
 }
 
-QString sizeText(const text::Phrasebook& book, const units::WireSize& size) {
+QString gaugeText(const text::Phrasebook& book, const units::WireSize& size) {
   return QString::fromStdString(sizeName(book, size));
 }
 
@@ -243,7 +243,7 @@ CellWords cellWords(const CordModel& model, const CordCell& cell) {
   const text::Phrasebook& book = model.book();
   const CordGrid& grid = model.grid();
   CellWords words;
-  const QString name = sizeText(book, grid.sizes.at(cell.row)) + ", " + lengthText(book, grid.lengths.at(cell.column));
+  const QString name = gaugeText(book, grid.sizes.at(cell.row)) + ", " + lengthText(book, grid.lengths.at(cell.column));
   QStringList spoken{name};
   const CordCandidate* candidate = grid.at(cell.row, cell.column);
   if (model.isTooShort(cell.column)) {

@@ -15,7 +15,7 @@ namespace cordreach::app {
 [[nodiscard]] QString outletText(const CordModel& model);    // "outlet 1-13, 15 A"
 [[nodiscard]] QString cordsText(const CordModel& model);     // "our cart, 9 cords"
 [[nodiscard]] QString lengthText(const text::Phrasebook& book, units::Length length);
-[[nodiscard]] QString sizeText(const text::Phrasebook& book, const units::WireSize& size);
+[[nodiscard]] QString gaugeText(const text::Phrasebook& book, const units::WireSize& size);
 // "18 ft + 8 ft of slack = 26 ft of cord; its own 50 ft reach."
 [[nodiscard]] QString slackText(const CordModel& model);
 

@@ -32,7 +32,7 @@ QVariant FieldModel::headerData(int section, Qt::Orientation orientation, int ro
   if (role != Qt::DisplayRole && role != Qt::AccessibleTextRole) return {};
   const auto at = static_cast<std::size_t>(section);
   const CordGrid& grid = m_model.grid();
-  if (orientation == Qt::Vertical) return sizeText(m_model.book(), grid.sizes.at(at));
+  if (orientation == Qt::Vertical) return gaugeText(m_model.book(), grid.sizes.at(at));
   return lengthText(m_model.book(), grid.lengths.at(at));
 }
 

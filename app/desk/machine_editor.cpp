@@ -67,7 +67,7 @@ void MachineEditor::rename() {
       m_class->addItem(say(book(), "field.class." + std::string(entry.word)), QString::fromUtf8(entry.word.data()));
     }
     m_size->clear();
-    for (const int gauge : ownSizes()) m_size->addItem(sizeText(book(), units::WireSize::awg(gauge)), gauge);
+    for (const int gauge : ownSizes()) m_size->addItem(gaugeText(book(), units::WireSize::awg(gauge)), gauge);
   });
   fillList();
 }

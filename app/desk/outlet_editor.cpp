@@ -75,7 +75,7 @@ void OutletEditor::rename() {
     }
     m_size->clear();
     m_size->addItem(say(book(), "desk.dont_know"), kDontKnow);
-    for (const int gauge : runSizes()) m_size->addItem(sizeText(book(), units::WireSize::awg(gauge)), gauge);
+    for (const int gauge : runSizes()) m_size->addItem(gaugeText(book(), units::WireSize::awg(gauge)), gauge);
     m_colour->clear();
     for (const auto& entry : site::kFileWords<site::FaceColour>) {
       const std::string word(entry.word);
