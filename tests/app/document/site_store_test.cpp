@@ -4,7 +4,9 @@
 #include <gtest/gtest.h>
 #include <sys/resource.h>
 
+#include <QDir>
 #include <QFile>
+#include <QProcess>
 #include <QTemporaryDir>
 #include <csignal>
 
@@ -72,6 +74,24 @@ TEST_F(SiteStoreTest, TellsASecondWindowThatTheFileIsOpen) {
   EXPECT_TRUE(other.isHeldElsewhere(folder.path() + "/link.json"));
   store.close();
   EXPECT_FALSE(other.isHeldElsewhere(path));
+}
+
+// Killed with the file open: its mark is stale, and the next window takes it over.
+TEST_F(SiteStoreTest, TakesOverFromAProcessThatDied) {
+  site::Site site = demoBuilding();
+  site.name = "0";
+  ASSERT_TRUE(io::saveSite(path.toStdString(), site));
+  QProcess victim;
+  victim.start(CORDREACH_VICTIM, {folder.path(), path});
+  ASSERT_TRUE(victim.waitForReadyRead(20000));
+  EXPECT_TRUE(store.isHeldElsewhere(path));
+  victim.kill();
+  ASSERT_TRUE(victim.waitForFinished(20000));
+  ASSERT_FALSE(QDir(folder.path()).entryList({"*.lock"}).isEmpty()) << "it left no mark to be taken over";
+  EXPECT_FALSE(store.isHeldElsewhere(path));
+  ASSERT_TRUE(store.open(path));
+  SiteStore other(folder.path());
+  EXPECT_TRUE(other.isHeldElsewhere(path));
 }
 
 TEST_F(SiteStoreTest, LeavesTheOldFileWhenTheNewOneCannotBeWritten) {

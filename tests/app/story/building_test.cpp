@@ -6,6 +6,7 @@
 #include "panels/add_menu.h"
 #include "panels/property_form.h"
 #include "panels/selection_panel.h"
+#include "survey/start_dialog.h"
 
 namespace cordreach::app {
 namespace {
@@ -24,6 +25,11 @@ class BuildingFromNothing : public StoryTest {
   }
   void begin() {
     ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    QTimer::singleShot(0, window.get(), [] {
+      auto* dialog = qobject_cast<StartDialog*>(QApplication::activeModalWidget());
+      ASSERT_NE(dialog, nullptr);
+      dialog->findChild<QPushButton*>("survey.start.empty")->click();
+    });
     key(Qt::Key_N, Qt::ControlModifier);
     ASSERT_TRUE(all<site::Outlet>().empty());
     ASSERT_TRUE(canvas().floor().has_value()) << "nothing can be placed";
