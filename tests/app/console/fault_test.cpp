@@ -60,7 +60,9 @@ TEST(Fault, NeverTellsToResetAndAlwaysSaysWhoDecides) {
     const Ran page = ran(line({}, cord));
     EXPECT_NE(page.out.find("Not a substitute for an electrician."), std::string::npos);
     const std::size_t reset = page.out.find("reset");
-    if (reset != std::string::npos) EXPECT_EQ(page.out.substr(reset - 6, 5), "don't") << page.out;
+    if (reset != std::string::npos) {
+      EXPECT_EQ(page.out.substr(reset - 6, 5), "don't") << page.out;
+    }
   }
 }
 
