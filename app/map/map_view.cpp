@@ -26,6 +26,7 @@
 #include "map/map_key.h"
 #include "map/map_menu.h"
 #include "map/row_bar.h"
+#include "shell/flat_tabs.h"
 #include "survey/picture_desk.h"
 #include "survey/picture_files.h"
 #include "survey/picture_read.h"
@@ -36,42 +37,20 @@ namespace {
 const std::array<const char*, 5> kOverlayWords{"map.overlay.wiring", "map.overlay.amps_left", "map.overlay.volts",
                                                "map.overlay.reach", "map.overlay.trust"};
 const std::array<std::pair<ToolKind, const char*>, 10> kTools{{{ToolKind::Outlet, "map.tool.outlet"},
-                                                              {ToolKind::Row, "map.tool.row"},
-                                                              {ToolKind::Panel, "map.tool.panel"},
-                                                              {ToolKind::Machine, "map.tool.machine"},
-                                                              {ToolKind::Load, "map.tool.load"},
-                                                              {ToolKind::Wall, "map.tool.wall"},
-                                                              {ToolKind::Room, "map.tool.room"},
-                                                              {ToolKind::Corridor, "map.tool.corridor"},
-                                                              {ToolKind::Run, "map.tool.run"},
-                                                              {ToolKind::Circuit, "map.tool.circuit"}}};
+                                                               {ToolKind::Row, "map.tool.row"},
+                                                               {ToolKind::Panel, "map.tool.panel"},
+                                                               {ToolKind::Machine, "map.tool.machine"},
+                                                               {ToolKind::Load, "map.tool.load"},
+                                                               {ToolKind::Wall, "map.tool.wall"},
+                                                               {ToolKind::Room, "map.tool.room"},
+                                                               {ToolKind::Corridor, "map.tool.corridor"},
+                                                               {ToolKind::Run, "map.tool.run"},
+                                                               {ToolKind::Circuit, "map.tool.circuit"}}};
 
 constexpr int kFloorDwellMs = 500;
 constexpr int kRowGap = 14;
 constexpr int kHintMargin = 8;
 constexpr int kToldMs = 8000;  // a refusal can be read that long
-
-QTabBar* flatTabs(QWidget* parent) {
-  auto* tabs = new QTabBar(parent);
-  tabs->setDrawBase(false);
-  tabs->setExpanding(false);
-  tabs->setProperty("flat", true);
-  tabs->setElideMode(Qt::ElideNone);
-  return tabs;
-}
-
-// An index at the edge of the sheet: what is shown is underlined in ink.
-QString tabStyle() {
-  const look::Tokens& tokens = look::tokens();
-  return QStringLiteral(
-             "QTabBar{background:transparent}"
-             "QTabBar::tab{background:transparent;border:none;border-bottom:2.5px solid transparent;color:%1;"
-             "padding:5px 2px 4px 2px;margin-right:16px}"
-             "QTabBar::tab:selected{color:%2;border-bottom-color:%2}"
-             "QTabBar::tab:hover{color:%2}"
-             "QTabBar::tab:focus{border-bottom-color:%3}")
-      .arg(tokens.ink2.name(), tokens.ink.name(), tokens.select.name());
-}
 
 }  // namespace
 
@@ -298,8 +277,8 @@ void MapView::placeHint() {
 }
 
 void MapView::styleTabs() {
-  m_floors->setStyleSheet(tabStyle());
-  m_overlays->setStyleSheet(tabStyle());
+  m_floors->setStyleSheet(flatTabStyle());
+  m_overlays->setStyleSheet(flatTabStyle());
   fitRow();
 }
 
@@ -358,8 +337,8 @@ void MapView::loadPicture() {
   const QString& sitePath = m_session.document.path();
   const QString shown = floor == nullptr || !floor->picture
                             ? QString()
-                            : pictureName(*floor->picture) + QLatin1Char('\n') + QString::fromStdString(floorId->text()) +
-                                  QLatin1Char('\n') + sitePath;
+                            : pictureName(*floor->picture) + QLatin1Char('\n') +
+                                  QString::fromStdString(floorId->text()) + QLatin1Char('\n') + sitePath;
   if (shown == m_pictureShown) return;
   m_pictureShown = shown;
   if (shown.isEmpty()) return m_canvas->setPicture({}, {});

@@ -3,24 +3,11 @@
 // A walker is any class with the members called here; `describe(walker, thing)` calls them in the order of the file.
 #pragma once
 
-#include <concepts>
-#include <type_traits>
-
+#include "site/describe_equipment.h"
 #include "site/edit.h"
 #include "site/site.h"
 
 namespace cordreach::site {
-
-template <class T, class Bare>
-concept Maybe = std::same_as<std::remove_const_t<T>, Bare>;
-
-enum class Leave { Default, Nothing };  // which values are left out of a file: a default one, or none
-
-template <class W, Maybe<Place> T>
-void describe(W& w, T& place) {
-  w.reference("floor", place.floor);
-  w.point("at_m", place.at);
-}
 
 template <class W, Maybe<Ambient> T>
 void describe(W& w, T& ambient) {
@@ -214,96 +201,6 @@ void describe(W& w, T& load) {
   w.hours("from", "until", load.hours);
   w.flag("off", load.off);
   w.object("place", load.place);
-}
-
-template <class W, Maybe<JacketReading> T>
-void describe(W& w, T& reading) {
-  w.quantity("surface", reading.surface);
-  w.quantity("air", reading.air);
-  w.quantity("current", reading.current);
-  w.choice("laying", reading.laying, Leave::Default);
-  w.number("turns", reading.turns, 0.0, 1000.0);
-}
-
-template <class W, Maybe<CordMake> T>
-void describe(W& w, T& make) {
-  w.text("legend", make.legend);
-  w.text("type", make.type);
-  w.known("size", make.size);
-  w.known("conductors", make.conductors);
-  w.known("length", make.length);
-  w.known("rating", make.rating);
-  w.text("plug", make.plug);
-  w.choice("pin", make.pin, Leave::Default);
-  w.flag("ground_fault", make.groundFaultDevice);
-  w.flag("print_readable", make.printReadable, true);
-  w.object("jacket_reading", make.jacketReading);
-}
-
-template <class W, Maybe<Inlet> T>
-void describe(W& w, T& inlet) {
-  w.extra(inlet.extra);
-  w.text("name", inlet.name);
-  w.choice("class", inlet.loadClass, Leave::Nothing);
-  w.known("plate", inlet.plateVoltage, "plate_voltage_typed");
-  w.known("plate", inlet.plate);
-  w.known("running", inlet.running);
-  w.known("idle", inlet.idle);
-  w.known("locked_rotor", inlet.lockedRotor);
-  w.text("code_letter", inlet.codeLetter);
-  w.object("cord", inlet.cord);
-}
-
-template <class W, Maybe<OutOfService> T>
-void describe(W& w, T& out) {
-  w.text("reason", out.reason);
-  w.text("who", out.who);
-  w.text("when", out.when);
-}
-
-template <class W, Maybe<Machine> T>
-void describe(W& w, T& machine) {
-  w.extra(machine.extra);
-  w.id(machine.id);
-  w.text("name", machine.name);
-  w.text("kind", machine.kind);
-  w.list("inlets", machine.inlets);
-  w.known("shaft", machine.shaftPower);
-  w.known("speed", machine.speed);
-  w.known("inertia_kgm2", machine.inertiaKgM2);
-  w.known("head_force", machine.headForce);
-  w.known("leakage", machine.leakage);
-  w.reference("pad", machine.pad);
-  w.flag("double_insulated", machine.doubleInsulated);
-  w.flag("wet", machine.wet);
-  w.texts("sockets", machine.sockets);
-  w.object("out_of_service", machine.outOfService);
-  w.object("place", machine.place);
-}
-
-template <class W, Maybe<Cord> T>
-void describe(W& w, T& cord) {
-  w.extra(cord.extra);
-  w.id(cord.id);
-  w.text("label", cord.label);
-  describe(w, cord.make);
-  w.known("tag", cord.tag);
-  w.texts("sockets", cord.sockets);
-  w.object("out_of_service", cord.outOfService);
-}
-
-template <class W, Maybe<Pad> T>
-void describe(W& w, T& pad) {
-  w.extra(pad.extra);
-  w.id(pad.id);
-  w.text("name", pad.name);
-  w.choice("family", pad.family, Leave::Default);
-  w.choice("condition", pad.condition, Leave::Default);
-  w.flag("off_centre", pad.offCentre);
-  w.known("diameter", pad.diameter);
-  w.known("friction", pad.friction);
-  w.known("rated_speed", pad.ratedSpeed);
-  w.known("drag_factor", pad.dragFactor);
 }
 
 template <class W, Maybe<OutletSocket> T>
