@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Work off the window's thread of which only the newest matters. At most one job runs and one waits: a new request
 // takes the waiting one's place, and stops the running one only when that has had its 100 ms, so that a drag does not
-// starve its own answers. Requests are put from one thread, the one that made the job.
+// starve its own answers; and never the one after one that was stopped, so that it does not on a slow machine either.
+// Requests are put from one thread, the one that made the job.
 #pragma once
 
 #include <QTimer>
@@ -30,7 +31,7 @@ class LatestJob {
     m_grace.setSingleShot(true);
     QObject::connect(&m_grace, &QTimer::timeout, &m_grace, [this] {
       const std::lock_guard lock(m_mutex);
-      if (m_waiting) m_stop = true;
+      if (m_waiting && !m_patient) m_stop = true;
     });
     m_thread = std::thread([this] { loop(); });
   }
@@ -58,7 +59,7 @@ class LatestJob {
       if (m_running) {
         const auto age = std::chrono::duration_cast<std::chrono::milliseconds>(Clock::now() - m_startedAt);
         wait = std::max(kGrace - age, std::chrono::milliseconds{0});
-        if (age >= kGrace) m_stop = true;
+        if (age >= kGrace && !m_patient) m_stop = true;
       }
     }
     m_wake.notify_all();
@@ -87,6 +88,7 @@ class LatestJob {
         if (m_quit) return;
         request = std::exchange(m_waiting, std::nullopt);
         m_running = true;
+        m_patient = m_stop;
         m_stop = false;
         m_startedAt = Clock::now();
       }
@@ -102,6 +104,7 @@ class LatestJob {
   std::atomic<bool> m_stop = false;
   bool m_running = false;
   bool m_quit = false;
+  bool m_patient = false;  // the job before was stopped: this one is let end
   Clock::time_point m_startedAt;
   std::uint64_t m_latest = 0;
   QTimer m_grace;  // stops the running job once it has had its time and another waits
