@@ -50,8 +50,9 @@ std::vector<SourceLine> sourceLines() {
 
 void HeatPlace::makeMenus() {
   const text::Phrasebook& book = m_session.book;
-  delete m_more->menu();
-  delete m_save->menu();
+  for (const QToolButton* button : {m_more, m_save}) {
+    if (button->menu() != nullptr) button->menu()->deleteLater();
+  }
   m_more->setText(say(book, "lesson.more"));
   m_save->setText(say(book, "lesson.save"));
   auto* more = new QMenu(m_more);

@@ -55,7 +55,11 @@ QLabel* LessonPanel::addLabel(const QString& words, bool bold) {
 }
 
 void LessonPanel::build() {
-  delete m_body;
+  if (m_body != nullptr) {
+    m_rows->removeWidget(m_body);
+    m_body->hide();
+    m_body->deleteLater();  // somebody may be telling each widget of a change
+  }
   m_steps.clear();
   m_answers.clear();
   m_result = nullptr;

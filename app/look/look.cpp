@@ -5,6 +5,7 @@
 #include <QEvent>
 #include <QLabel>
 #include <QPalette>
+#include <QPointer>
 #include <QProxyStyle>
 #include <QStyle>
 #include <QStyleFactory>
@@ -89,10 +90,12 @@ void setPresent(QApplication& application, const Look& look) {
   QApplication::setFont(font(Type::Body));
   application.setStyleSheet(styleSheet(tokens(), look.textScale));
   // Qt tells only those whose own font or palette came out different; a widget that paints from here must know too.
-  for (QWidget* widget : QApplication::allWidgets()) {
+  // One that does may make others anew, which are then gone.
+  const QWidgetList all = QApplication::allWidgets();
+  for (const QPointer<QWidget>& widget : QList<QPointer<QWidget>>(all.begin(), all.end())) {
     for (const QEvent::Type type : {QEvent::FontChange, QEvent::PaletteChange}) {
       QEvent change(type);
-      QApplication::sendEvent(widget, &change);
+      if (widget) QApplication::sendEvent(widget, &change);
     }
   }
 }
