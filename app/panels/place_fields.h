@@ -17,7 +17,8 @@ template <class T>
   const auto isPlaced = [](const T& thing) { return thing.place.has_value(); };
   const std::string shown = place ? exactText(*book, place->at.*coordinate * units::metre) : std::string();
   Field field = maker.custom(key, shown, [book, coordinate](T& thing, std::string_view typed) -> MaybeError {
-    if (tidied(typed) == exactText(*book, thing.place->at.*coordinate * units::metre)) return std::nullopt;
+    const std::string now = exactText(*book, thing.place->at.*coordinate * units::metre);
+    if (tidied(typed) == tidied(now)) return std::nullopt;  // what is shown is rounded
     const auto read = readText<units::Length>(*book, typed);
     if (!read.ok()) return read.error();
     thing.place->at.*coordinate = read.value().in(units::metre);

@@ -5,12 +5,17 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "look/look.h"
 #include "panels/field_row.h"
 #include "shell/say.h"
 
 namespace cordreach::app {
+
+namespace {
+constexpr double kWidthPx = 460;
+}
 
 PlanDialog::PlanDialog(const text::Phrasebook& book, const std::string& code, QWidget* parent)
     : QDialog(parent), m_book(book) {
@@ -56,6 +61,13 @@ FieldRow* PlanDialog::row(const std::string& key) const {
     if (row->field().key == key) return row;
   }
   return nullptr;
+}
+
+// Lines that wrap need more height than a layout asks for before it knows its width.
+void PlanDialog::showEvent(QShowEvent* event) {
+  const int wide = std::max(width(), look::scaled(kWidthPx));
+  resize(wide, std::max(height(), layout()->totalHeightForWidth(wide)));
+  QDialog::showEvent(event);
 }
 
 void PlanDialog::accept() {

@@ -37,6 +37,7 @@ class PlanDialog : public QDialog {
   void accept() override;
 
  protected:
+  void showEvent(QShowEvent* event) override;
   [[nodiscard]] const text::Phrasebook& book() const { return m_book; }
 
  private:

@@ -4,7 +4,6 @@
 #include <QDialogButtonBox>
 #include <QPushButton>
 
-#include "look/look.h"
 #include "panels/field_row.h"
 #include "panels/field_text.h"
 #include "panels/fresh_id.h"
@@ -14,8 +13,6 @@
 
 namespace cordreach::app {
 namespace {
-
-constexpr double kWidthPx = 460;
 
 template <class Enum>
 Field enumField(const text::Phrasebook& book, const std::string& key) {
@@ -72,7 +69,6 @@ site::Site startedSite(const text::Phrasebook& book, const StartAnswers& answers
 }
 
 StartDialog::StartDialog(const text::Phrasebook& book, QWidget* parent) : PlanDialog(book, "survey.start", parent) {
-  setMinimumWidth(look::scaled(kWidthPx));
   const auto ask = [&](const std::string& key, bool mayBeUnknown) {
     return Field{.key = key, .label = book.say("field." + key), .mayBeUnknown = mayBeUnknown};
   };

@@ -9,7 +9,12 @@
 #include <QTest>
 #include <cstdio>
 
+#include "desk/cord_place.h"
+#include "heat/heat_place.h"
+#include "listings/listings_view.h"
+#include "pictures/map_steps.h"
 #include "shell/main_window.h"
+#include "shell/map_place.h"
 #include "shell/verdict_band.h"
 
 namespace {
@@ -20,6 +25,8 @@ struct Picture {
   const char* name;
   QSize size;
   look::Choices choices;
+  const char* place = "map";
+  app::MapSide side = app::MapSide::Plan;
 };
 
 std::vector<Picture> pictures() {
@@ -29,7 +36,28 @@ std::vector<Picture> pictures() {
           {"map-dark", {1280, 800}, {Us, 1, Dark, false, true}},
           {"map-contrast", {1280, 800}, {Us, 1, Light, true, true}},
           {"map-small", {1024, 700}, {Metric, 1, Light, false, true}},
-          {"map-large-type", {1600, 1000}, {Us, 1.5, Light, false, true}}};
+          {"map-large-type", {1600, 1000}, {Us, 1.5, Light, false, true}},
+          {"lists", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Lists},
+          {"lists-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "map", app::MapSide::Lists},
+          {"panels", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Panels},
+          {"cord", {1280, 800}, {Us, 1, Light, false, true}, "cord"},
+          {"cord-dark", {1280, 800}, {Us, 1, Dark, false, true}, "cord"},
+          {"cord-projector", {1024, 768}, {Metric, 1.25, Light, false, true}, "cord"},
+          {"heat", {1280, 800}, {Us, 1, Light, false, true}, "heat"},
+          {"heat-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "heat"},
+          {"heat-projector", {1024, 768}, {Us, 1.5, Light, false, true}, "heat"}};
+}
+
+// A job that shows where the edge is: a machine of the building, farther off than its own cord reaches.
+void askAboutACord(app::CordPlace& place) {
+  place.model().change([](app::CordInputs& inputs) {
+    inputs.machineBy = app::MachineBy::Site;
+    inputs.machine = site::MachineId("M3");
+    inputs.inletName = "A";
+    inputs.outletBy = app::OutletBy::Site;
+    inputs.outlet = site::OutletSocket{site::OutletId("1-05"), "upper"};
+    inputs.distance = 62.0 * units::foot;
+  });
 }
 
 bool draw(const Picture& picture, const QString& folder) {
@@ -40,9 +68,20 @@ bool draw(const Picture& picture, const QString& folder) {
   look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(picture.choices, false));
   app::MainWindow window(settings, recovery.path());
   window.files().showDemo();
+  window.showPlace(window.placeOf(picture.place));
+  window.map()->showSide(picture.side);
+  window.map()->lists()->show(app::ListingKind::Outlets);
   window.resize(picture.size);
   window.show();
-  const auto settled = [&] { return window.band()->isFresh() && !window.session().judge.isBusy(); };
+  // Some way into the first lesson, where its sides have parted.
+  auto* heat = dynamic_cast<app::HeatPlace*>(window.place());
+  if (heat != nullptr) heat->model().setClock(40.0 * units::minute);
+  auto* cord = dynamic_cast<app::CordPlace*>(window.place());
+  if (cord != nullptr) askAboutACord(*cord);
+  const auto settled = [&] {
+    const bool drawn = cord == nullptr || cord->model().gridIsFresh();
+    return drawn && window.band()->isFresh() && !window.session().judge.isBusy();
+  };
   if (!QTest::qWaitFor(settled, 60000)) return false;
   QTest::qWait(50);
   return window.grab().save(folder + "/" + picture.name + ".png");
@@ -61,6 +100,10 @@ int main(int argumentCount, char** arguments) {
   for (const Picture& picture : pictures()) {
     if (draw(picture, QString::fromLocal8Bit(arguments[1]))) continue;
     std::fprintf(stderr, "pictures: %s was not drawn\n", picture.name);
+    return 1;
+  }
+  if (!guide::drawMapSteps(QString::fromLocal8Bit(arguments[1]), look::Ground::Light)) {
+    std::fputs("pictures: the steps of the map were not drawn\n", stderr);
     return 1;
   }
   return 0;
