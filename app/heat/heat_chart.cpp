@@ -17,7 +17,7 @@ namespace {
 constexpr double kHandleWidthPx = 64;
 constexpr double kHandleHeightPx = 24;
 constexpr double kDotPx = 5;
-constexpr int kLeastHeightPx = 120;  // whatever the text's size
+constexpr int kLeastHeightPx = 84;  // whatever the text's size
 }  // namespace
 
 HeatChart::HeatChart(HeatModel& model, const text::Phrasebook& book, QWidget* parent)

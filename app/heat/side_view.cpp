@@ -22,7 +22,7 @@ namespace {
 
 using look::scaled;
 
-constexpr int kCutPx = 84;        // at least, whatever the text's size
+constexpr int kCutPx = 60;        // at least, whatever the text's size
 constexpr double kLabelPx = 112;  // beside it
 constexpr double kFloorPx = 36;
 constexpr double kPlugPx = 16;

@@ -28,6 +28,7 @@ using units::second;
 class HeatPlaceTest : public WindowTest {
  protected:
   void SetUp() override {
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
     place = dynamic_cast<HeatPlace*>(window->place());
     ASSERT_NE(place, nullptr);

@@ -119,6 +119,8 @@ TEST_F(Lists, WhatIsRefusedComesBackToBeMended) {
   press(Qt::Key_Return);
   ASSERT_EQ(refused.count(), 1);
   EXPECT_TRUE(refused[0][0].toString().contains("9Z-9"));
+  EXPECT_EQ(table().currentIndex(), at("1-02", "breaker"));
+  table().edit(table().currentIndex());
   ASSERT_TRUE(QTest::qWaitFor([this] { return editor() != nullptr; }));
   EXPECT_EQ(editor()->text(), "9Z-9");
   editor()->setText("1A-14");

@@ -231,6 +231,7 @@ TEST_F(WindowTest, SaysWhichPlanPictureIsGoneOrBroken) {
 TEST_F(WindowTest, HidesNoTabInANarrowWindow) {
   window->resize(1024, 700);
   for (const QTabBar* bar : window->findChildren<QTabBar*>()) {
+    if (!bar->isVisible()) continue;
     const auto showsAll = [bar] { return bar->tabRect(bar->count() - 1).right() <= bar->width(); };
     EXPECT_TRUE(QTest::qWaitFor(showsAll, 2000)) << bar->accessibleName().toStdString();
   }
