@@ -57,6 +57,7 @@ CordPlace::CordPlace(Session& session, QWidget* parent)
   m_sheet->setFocusPolicy(Qt::NoFocus);
   row->addWidget(m_sheet, 1);
   row->addWidget(m_column);
+  setTabOrder(m_field, m_column);
   auto* rows = new QVBoxLayout(this);
   rows->setContentsMargins(0, 0, 0, 0);
   rows->setSpacing(14);

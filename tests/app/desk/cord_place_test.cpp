@@ -141,7 +141,7 @@ TEST_F(CordPlaceTest, KeysAloneDoTheSame) {
   EXPECT_EQ(QApplication::focusWidget(), input(Ask::Cords));
   ASSERT_TRUE(answers());
   key(Qt::Key_Tab);
-  EXPECT_EQ(QApplication::focusWidget(), place->field());
+  EXPECT_EQ(QApplication::focusWidget(), place->field()) << QApplication::focusWidget()->metaObject()->className() << " " << QApplication::focusWidget()->accessibleName().toStdString();
   key(Qt::Key_Right);
   const QModelIndex at = place->field()->currentIndex();
   ASSERT_TRUE(at.isValid());
