@@ -39,6 +39,7 @@ class Lists : public ::testing::Test {
     view.show(ListingKind::Outlets);
     view.show();
     QApplication::setActiveWindow(&view);
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&view));
     table().setFocus();
   }
 
@@ -115,7 +116,9 @@ TEST_F(Lists, CompletesCircuitsByWhatStandsAnywhereInThem) {
 
 TEST_F(Lists, WhatIsRefusedComesBackToBeMended) {
   go("1-02", "breaker");
-  type("9Z-9");
+  table().edit(table().currentIndex());
+  ASSERT_NE(editor(), nullptr);
+  editor()->setText("9Z-9");
   press(Qt::Key_Return);
   ASSERT_EQ(refused.count(), 1);
   EXPECT_TRUE(refused[0][0].toString().contains("9Z-9"));
@@ -229,7 +232,9 @@ TEST_F(Lists, InWalkingOrderReturnGoesOnTypingAtTheNextOutlet) {
   const std::string second = table().listing().id(1);
   const std::string third = table().listing().id(2);
   go(first, "breaker");
-  type("1A-14");
+  table().edit(table().currentIndex());
+  ASSERT_NE(editor(), nullptr);
+  editor()->setText("1A-14");
   press(Qt::Key_Return);
   ASSERT_NE(editor(), nullptr);
   EXPECT_EQ(table().currentIndex(), at(second, "breaker"));
