@@ -1,22 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A switch with its words beside it, which wrap and are never cut short.
+// A tick box drawn as a switch with its words beside it, which wrap and are never cut short.
 #pragma once
 
-#include <QCheckBox>
+#include "panels/plain_controls.h"
 
 namespace cordreach::app {
 
-class WhatIfSwitch : public QCheckBox {
+class WhatIfSwitch : public TickBox {
   Q_OBJECT
 
  public:
-  using QCheckBox::QCheckBox;
+  using TickBox::TickBox;
   [[nodiscard]] QSize sizeHint() const override;
-  [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 
  protected:
   void paintEvent(QPaintEvent* event) override;
-  [[nodiscard]] bool hitButton(const QPoint& at) const override { return rect().contains(at); }
 };
 
 }  // namespace cordreach::app

@@ -69,7 +69,7 @@ void addPlugs(MapLayout& layout, const MapCord& cord, int index) {
   if (curve.parts.empty()) return;
   const QPolygonF& first = curve.parts.front();
   const double fraction = std::min(0.9, look::scaled(kPlugFromOutlet) / std::max(1.0, lengthOf(first)));
-  if (cord.outlet < 0) {  // its plug is on another floor; here its stub is taken in hand
+  if (cord.outlet < 0) {  // its plug is on another floor; here the end that is drawn is taken in hand
     const QPolygonF& own = curve.parts.back();
     layout.plugs.push_back({cord.plug, own.first(), angleAlong(own, 0.0), index, cord.machine});
     return;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The plug in the hand or on its way back: its cord hangs from the machine, or from a stub when that is elsewhere.
+// The plug in the hand or on its way back: its cord hangs from the machine, or from where it ends on this floor when
+// that is elsewhere.
 #include <QPainter>
 #include <algorithm>
 

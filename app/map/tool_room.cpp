@@ -3,7 +3,7 @@
 #include <QKeyEvent>
 #include <QPainter>
 
-#include "map/map_canvas.h"
+#include "map/drag_tool.h"
 #include "map/place_edits.h"
 #include "map/polyline.h"
 #include "map/row_edits.h"
@@ -17,9 +17,9 @@ namespace {
 
 constexpr double kSmallestM = 0.5;
 
-class RoomTool : public MapTool {
+class RoomTool : public DragTool {
  public:
-  using MapTool::MapTool;
+  using DragTool::DragTool;
 
   void press(const ToolPointer& pointer) override {
     m_from = toTenths(pointer.metres);
@@ -50,16 +50,7 @@ class RoomTool : public MapTool {
       const site::Room* room = roomUnder(m_at);
       return room != nullptr && canvas().apply(removeRoom(canvas().session().document.site(), room->id));
     }
-    if (event.key() != Qt::Key_Escape) return false;
-    if (!cancel()) canvas().use(ToolKind::Select);
-    return true;
-  }
-
-  bool cancel() override {
-    const bool any = m_from.has_value();
-    m_from.reset();
-    canvas().update();
-    return any;
+    return DragTool::key(event);
   }
 
   void paint(QPainter& painter) override {
@@ -103,8 +94,6 @@ class RoomTool : public MapTool {
     dialog.exec();
   }
 
-  std::optional<QPointF> m_from;  // metres
-  QPointF m_to;
   QPointF m_at;
 };
 

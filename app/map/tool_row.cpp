@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Outlets in a row from press to release, at right angles unless Alt is held; spacing and numbers are the bar's.
-#include <QKeyEvent>
 #include <QPainter>
 
-#include "map/map_canvas.h"
+#include "map/drag_tool.h"
 #include "map/polyline.h"
 #include "map/row_edits.h"
 #include "shell/say.h"
@@ -11,9 +10,9 @@
 namespace cordreach::app {
 namespace {
 
-class RowTool : public MapTool {
+class RowTool : public DragTool {
  public:
-  using MapTool::MapTool;
+  using DragTool::DragTool;
 
   void press(const ToolPointer& pointer) override {
     m_from = toTenths(pointer.metres);
@@ -39,19 +38,6 @@ class RowTool : public MapTool {
       added.push_back({rules::SubjectKind::Outlet, std::get<site::Change<site::Outlet>>(change).after->id.text()});
     }
     canvas().session().selection.choose(std::move(added));
-  }
-
-  bool key(QKeyEvent& event) override {
-    if (event.key() != Qt::Key_Escape) return false;
-    if (!cancel()) canvas().use(ToolKind::Select);
-    return true;
-  }
-
-  bool cancel() override {
-    const bool any = m_from.has_value();
-    m_from.reset();
-    canvas().update();
-    return any;
   }
 
   void paint(QPainter& painter) override {
@@ -103,9 +89,6 @@ class RowTool : public MapTool {
     painter.setPen(look::tokens().ink);
     painter.drawText(box, Qt::AlignCenter, words);
   }
-
-  std::optional<QPointF> m_from;  // metres
-  QPointF m_to;
 };
 
 }  // namespace

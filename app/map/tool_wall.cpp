@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Draws walls from press to release, at right angles unless Alt is held; a click on a wall takes it away.
-#include <QKeyEvent>
 #include <QPainter>
 #include <cmath>
 
-#include "map/map_canvas.h"
+#include "map/drag_tool.h"
 #include "map/place_edits.h"
 
 namespace cordreach::app {
@@ -14,9 +13,9 @@ constexpr double kShortestM = 0.3;
 constexpr double kSnapM = 0.4;  // to the end of another wall
 constexpr double kHitPx = 6;
 
-class WallTool : public MapTool {
+class WallTool : public DragTool {
  public:
-  using MapTool::MapTool;
+  using DragTool::DragTool;
 
   void press(const ToolPointer& pointer) override { m_from = snapped(pointer.metres); }
 
@@ -37,19 +36,6 @@ class WallTool : public MapTool {
     } else {
       takeAway(pointer.at);
     }
-  }
-
-  bool key(QKeyEvent& event) override {
-    if (event.key() != Qt::Key_Escape) return false;
-    if (!cancel()) canvas().use(ToolKind::Select);
-    return true;
-  }
-
-  bool cancel() override {
-    const bool any = m_from.has_value();
-    m_from.reset();
-    canvas().update();
-    return any;
   }
 
   void paint(QPainter& painter) override {
@@ -92,9 +78,6 @@ class WallTool : public MapTool {
       return;
     }
   }
-
-  std::optional<QPointF> m_from;  // metres
-  QPointF m_to;
 };
 
 }  // namespace

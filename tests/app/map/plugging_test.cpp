@@ -114,19 +114,19 @@ TEST_F(Plugging, ACordToAnotherFloorIsAStubOnBoth) {
   const std::string contact = document.site().at<site::Outlet>(upstairs).contacts.front().name;
   const MachinePlug plug{site::MachineId("M2"), "A", site::HookupId("H05")};
   ASSERT_TRUE(canvas().apply(plugInto(document.site(), plug, {upstairs, contact})));
-  const auto stub = [&] {
+  const auto drawnEnd = [&] {
     for (std::size_t i = 0; i < canvas().content().cords.size(); ++i) {
       if (canvas().content().cords[i].hookup == site::HookupId("H05")) return i;
     }
     return canvas().content().cords.size();
   };
-  const std::size_t here = stub();
+  const std::size_t here = drawnEnd();
   ASSERT_LT(here, canvas().content().cords.size());
   EXPECT_EQ(canvas().content().cords[here].otherFloor, QStringLiteral("Second floor"));
   EXPECT_TRUE(canvas().layout().cords[here].stubEnd);
   EXPECT_TRUE(canvas().pointOfPlug(plug));
   view.showFloor(document.site().at<site::Outlet>(upstairs).place->floor);
-  const std::size_t there = stub();
+  const std::size_t there = drawnEnd();
   ASSERT_LT(there, canvas().content().cords.size());
   EXPECT_EQ(canvas().content().cords[there].otherFloor, QStringLiteral("First floor"));
   EXPECT_TRUE(canvas().layout().cords[there].stubEnd);

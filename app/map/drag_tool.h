@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the tools share that draw from press to release: Escape gives up what is begun, else the tool.
+#pragma once
+
+#include <QKeyEvent>
+#include <optional>
+
+#include "map/map_canvas.h"
+
+namespace cordreach::app {
+
+class DragTool : public MapTool {
+ public:
+  using MapTool::MapTool;
+
+  bool key(QKeyEvent& event) override {
+    if (event.key() != Qt::Key_Escape) return false;
+    if (!cancel()) canvas().use(ToolKind::Select);
+    return true;
+  }
+
+  bool cancel() override {
+    const bool any = m_from.has_value();
+    m_from.reset();
+    canvas().update();
+    return any;
+  }
+
+ protected:
+  std::optional<QPointF> m_from;  // in metres; none: nothing is begun
+  QPointF m_to;
+};
+
+}  // namespace cordreach::app
