@@ -13,6 +13,7 @@
 #include "against/network/spice.h"
 #include "bench/nodal.h"
 #include "bench/office.h"
+#include "network/detail/workspace.h"
 #include "network/partial.h"
 
 namespace cordreach {
@@ -95,6 +96,19 @@ void linearBuilding(benchmark::State& state) {
   report(state, summary);
 }
 
+// The same from the solver's own arrays, as the rival from its matrix: to the volts and what each load draws.
+void linearBuildingFromArrays(benchmark::State& state) {
+  const network::Network building = linearOffice(static_cast<std::size_t>(state.range(0)));
+  network::detail::Workspace memory;
+  network::detail::flatten(building, memory.flat());
+  const network::SolveOptions options = toMicrovolt();
+  for (auto _ : state) {
+    network::detail::Newton newton(memory.flat(), options, memory.buffers());
+    if (newton.run() != network::EndReason::Converged) state.SkipWithError("did not converge");
+    benchmark::DoNotOptimize(newton.voltage().data());
+  }
+}
+
 double worstOffV(const bench::Nodal& nodal, const std::vector<network::Phasor>& volts,
                  const network::Solution& solution) {
   double worst = 0;
@@ -167,6 +181,7 @@ BENCHMARK(twoPercentStalled)->Arg(10'000)->Unit(benchmark::kMillisecond);
 BENCHMARK(oneCircuitWithItsBusHeld)->Unit(benchmark::kMicrosecond);
 BENCHMARK(onePanelToAMillivolt)->Unit(benchmark::kMicrosecond);
 BENCHMARK(linearBuilding)->Arg(10'000)->Unit(benchmark::kMillisecond);
+BENCHMARK(linearBuildingFromArrays)->Arg(10'000)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(linearBuildingByKlu, fromDescription, false)->Arg(10'000)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(linearBuildingByKlu, matrixGiven, true)->Arg(10'000)->Unit(benchmark::kMillisecond);
 BENCHMARK(linearBuildingByNgspice)->Arg(10'000)->Iterations(1)->UseManualTime()->Unit(benchmark::kMillisecond);

@@ -19,6 +19,21 @@ constexpr double kSteepestSlope = 1e9;     // S/V; beyond it a law stands on its
 constexpr std::uint8_t kMostReleases = 2;  // of one load; then it stays held or is marked
 constexpr double kSameAdmittance = 1e-9;   // relative
 
+// With I = Y(|u|) u the derivative is dI = Y du + u Y' (u . du)/|u|, a real 2x2 matrix D, and I - D u = -u Y' |u|.
+// Adds what the slope Y' brings.
+void bend(LoadState& to, double slopeRe, double slopeIm, double size) {
+  const double bendRe = to.uRe * slopeRe - to.uIm * slopeIm;
+  const double bendIm = to.uRe * slopeIm + to.uIm * slopeRe;
+  const double unitRe = size > 0 ? to.uRe / size : 0;
+  const double unitIm = size > 0 ? to.uIm / size : 0;
+  to.d.a += bendRe * unitRe;
+  to.d.b += bendRe * unitIm;
+  to.d.c += bendIm * unitRe;
+  to.d.d += bendIm * unitIm;
+  to.sRe = -bendRe * size;
+  to.sIm = -bendIm * size;
+}
+
 }  // namespace
 
 Newton::Newton(FlatNetwork& network, const SolveOptions& options, Buffers& buffers)
@@ -67,12 +82,15 @@ EndReason Newton::pass() {
     ++m_steps;
     m_elimination.finish(m_buffers.next);
     m_lastChangeV = largestChangeV();
-    if (m_lastChangeV <= m_options.toleranceV || atRoundingFloor(m_current)) {
+    const bool arrived = m_lastChangeV <= m_options.toleranceV || atRoundingFloor(m_current);
+    if (arrived || m_current.straight) {
       evaluate(1.0, true);
-      accept(1.0);
-      if (!releaseWhatRuns()) return EndReason::Converged;
-      restart();
-      continue;
+      if (arrived || atRoundingFloor(m_trial)) {
+        accept(1.0);
+        if (!releaseWhatRuns()) return EndReason::Converged;
+        restart();
+        continue;
+      }
     }
     advance();
     report();
@@ -143,7 +161,6 @@ void Newton::moveLoad(const FlatLoad& load, LoadState& state, double stepFractio
   state.netIm += stepFraction * (linearIm - state.netIm);
 }
 
-// With I = Y(|u|) u the derivative is dI = Y du + u Y' (u . du)/|u|, a real 2x2 matrix D, and I - D u = -u Y' |u|.
 double Newton::evaluateLoad(std::size_t k, double stepFraction, bool keepPoint) {
   const FlatLoad& load = m_network.loads[k];
   LoadState to = m_buffers.loads[k];
@@ -155,13 +172,12 @@ double Newton::evaluateLoad(std::size_t k, double stepFraction, bool keepPoint) 
   double slopeRe = point.admittanceSlopeSPerV.real();
   double slopeIm = point.admittanceSlopeSPerV.imag();
   if (!(std::abs(slopeRe) < kSteepestSlope && std::abs(slopeIm) < kSteepestSlope)) slopeRe = slopeIm = 0;
-  const double bendRe = to.uRe * slopeRe - to.uIm * slopeIm;
-  const double bendIm = to.uRe * slopeIm + to.uIm * slopeRe;
-  const double unitRe = size > 0 ? to.uRe / size : 0;
-  const double unitIm = size > 0 ? to.uIm / size : 0;
-  to.d = {yRe + bendRe * unitRe, -yIm + bendRe * unitIm, yIm + bendIm * unitRe, yRe + bendIm * unitIm};
-  to.sRe = -bendRe * size;
-  to.sIm = -bendIm * size;
+  to.d = {yRe, -yIm, yIm, yRe};
+  to.sRe = to.sIm = 0;
+  if (slopeRe != 0 || slopeIm != 0) {
+    m_trial.straight = false;
+    bend(to, slopeRe, slopeIm, size);
+  }
   m_buffers.trialLoads[k] = to;
   if (keepPoint) m_buffers.points[k] = point;
   const double drawnRe = yRe * to.uRe - yIm * to.uIm;

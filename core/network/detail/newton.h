@@ -41,8 +41,9 @@ class Newton {
 
  private:
   struct Trial {
-    double mismatch = 0;  // sum of squared mismatches, A²
-    double drawn = 0;     // sum of squared currents, A²
+    double mismatch = 0;   // sum of squared mismatches, A²
+    double drawn = 0;      // sum of squared currents, A²
+    bool straight = true;  // no load's admittance changes with its volts here: the next step may be the last
   };
 
   EndReason pass();

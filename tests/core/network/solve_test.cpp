@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <atomic>
+#include <memory>
 #include <numbers>
 
 #include "support/network_builder.h"
@@ -34,6 +35,34 @@ TEST(Solve, DividesTheVoltageBetweenWireAndLoad) {
   expectPhasor(solution.circuits[0].loads[0].currentA, 10.0);
   EXPECT_NEAR(solution.circuits[0].branches[0].poleRmsA[0], 10.0, 1e-9);
   EXPECT_NEAR(solution.circuits[0].branches[0].neutralRmsA, 10.0, 1e-9);
+}
+
+TEST(Solve, NeedsOneStepForImpedancesAlone) {
+  network::Circuit circuit = chain({0}, {{0.5, 0.5}, {0.25, 0.25}});
+  addLoad(circuit, 0, impedanceOhm(11.0));
+  addLoad(circuit, 1, impedanceOhm(Phasor{9, 3}));
+  const auto solution = solve(oneCircuit({120.0}, circuit));
+  EXPECT_EQ(solution.summary.steps, 1U);
+  EXPECT_LT(solution.summary.residualA, 1e-12);
+}
+
+// 0.1 S at the source's volts and some below them, a constant 11.5 A under 115 V.
+class FlatAtNoLoad : public physics::LoadLaw {
+ public:
+  [[nodiscard]] physics::LoadPoint at(double voltageV) const override {
+    physics::LoadPoint point;
+    point.admittanceS = voltageV >= 115 ? 0.1 : 11.5 / voltageV;
+    if (voltageV < 115) point.admittanceSlopeSPerV = -11.5 / (voltageV * voltageV);
+    return point;
+  }
+};
+
+TEST(Solve, GoesOnWhereALawThatIsFlatAtNoLoadBends) {
+  network::Circuit circuit = chain({0}, {{0.5, 0.5}});
+  addLoad(circuit, 0, std::make_shared<FlatAtNoLoad>());
+  const auto solution = solve(oneCircuit({120.0}, circuit));
+  EXPECT_EQ(solution.summary.end, EndReason::Converged);
+  expectPhasor(solution.circuits[0].nodeV[0][0], 108.5);
 }
 
 TEST(Solve, CarriesReactanceAsPhasors) {
