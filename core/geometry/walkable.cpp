@@ -5,6 +5,8 @@
 #include <array>
 #include <queue>
 
+#include "base/contract.h"
+
 namespace cordreach::geometry {
 
 namespace {
@@ -55,13 +57,25 @@ double distanceToM(const Segment& segment, Point place) {
 
 }  // namespace
 
-WalkField::WalkField(const Ground& ground, Point start, units::Length farthest) : m_start(start) {
+WalkField::WalkField(const Ground& ground, Point start, units::Length farthest)
+    : WalkField(ground, std::vector<Point>(1, start), farthest) {}
+
+WalkField::WalkField(const Ground& ground, std::vector<Point> starts, units::Length farthest)
+    : m_starts(std::move(starts)) {
+  CORDREACH_EXPECTS(!m_starts.empty());
   const double reachM = std::clamp(farthest.in(units::metre), 0.0, kFarthestM);
-  const auto half = static_cast<std::size_t>(std::ceil(reachM / kCellM)) + 1;
-  m_columns = 2 * half + 1;
-  m_rows = m_columns;
+  Point first = m_starts.front();
+  Point last = first;
+  for (const Point& start : m_starts) {
+    first = {std::min(first.xM, start.xM), std::min(first.yM, start.yM)};
+    last = {std::max(last.xM, start.xM), std::max(last.yM, start.yM)};
+  }
+  const auto cellsIn = [](double lengthM) { return static_cast<std::size_t>(std::ceil(lengthM / kCellM)); };
+  const std::size_t half = cellsIn(reachM) + 1;
+  m_columns = 2 * half + 1 + cellsIn(last.xM - first.xM);
+  m_rows = 2 * half + 1 + cellsIn(last.yM - first.yM);
   const double sideM = static_cast<double>(half) * kCellM + 0.5 * kCellM;
-  m_corner = {start.xM - sideM, start.yM - sideM};  // so that the start is the centre of a cell
+  m_corner = {first.xM - sideM, first.yM - sideM};  // so that a single start is the centre of a cell
   m_closed.assign(m_columns * m_rows, 0);
   m_metres.assign(m_columns * m_rows, -1.0F);
   m_before.assign(m_columns * m_rows, 0);
@@ -124,10 +138,12 @@ void WalkField::spread(units::Length farthest) {
   const auto farthestM = static_cast<float>(farthest.in(units::metre));
   using Entry = std::pair<float, std::uint32_t>;
   std::priority_queue<Entry, std::vector<Entry>, std::greater<>> open;
-  const auto start = static_cast<std::uint32_t>(*cellAt(m_start));
-  m_metres[start] = 0.0F;  // an outlet is in a wall: its own cell is always open
-  m_before[start] = start;
-  open.emplace(0.0F, start);
+  for (const Point& place : m_starts) {
+    const auto start = static_cast<std::uint32_t>(*cellAt(place));
+    m_metres[start] = 0.0F;  // an outlet is in a wall: its own cell is always open
+    m_before[start] = start;
+    open.emplace(0.0F, start);
+  }
   const auto columns = static_cast<std::ptrdiff_t>(m_columns);
   const auto rows = static_cast<std::ptrdiff_t>(m_rows);
   while (!open.empty()) {
@@ -191,9 +207,11 @@ std::vector<Point> WalkField::wayTo(Point place) const {
   auto cell = cellAt(place);
   if (!cell || m_metres[*cell] < 0.0F) return {};
   std::vector<Point> cells;  // from the place back to the start
-  for (std::size_t at = *cell; m_before[at] != at; at = m_before[at]) cells.push_back(centreOf(at));
+  std::size_t at = *cell;
+  for (; m_before[at] != at; at = m_before[at]) cells.push_back(centreOf(at));
   if (!cells.empty()) cells.front() = place;
-  cells.push_back(m_start);
+  const auto isThere = [&](const Point& start) { return cellAt(start) == at; };
+  cells.push_back(*std::find_if(m_starts.begin(), m_starts.end(), isThere));
   std::vector<Point> way{cells.back()};
   for (std::size_t i = cells.size() - 1; i > 0;) {
     std::size_t next = 0;  // the farthest that is seen from here

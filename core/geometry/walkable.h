@@ -30,15 +30,17 @@ struct Ground {
 
 inline constexpr units::Length kWalkCell = 0.25 * units::metre;  // own: doors of 0.8 m stay open
 
-// Distances from one place over the ground around it.
+// Distances over the ground from one place, or from the nearest of several.
 class WalkField {
  public:
   // As far as `farthest`, at most 200 m.
   WalkField(const Ground& ground, Point start, units::Length farthest);
+  // At least one start. The grid spans them all: several that are far from each other are better asked apart.
+  WalkField(const Ground& ground, std::vector<Point> starts, units::Length farthest);
 
   // None: farther than that, or walled off.
   [[nodiscard]] std::optional<units::Length> distanceTo(Point place) const;
-  // The way there, from the start on, straightened where nothing is in between; empty: none.
+  // The way there, from the nearest start on, straightened where nothing is in between; empty: none.
   [[nodiscard]] std::vector<Point> wayTo(Point place) const;
 
   // The field itself, for drawing: cells row by row from the top left corner, metres; negative: not reached.
@@ -46,16 +48,16 @@ class WalkField {
   [[nodiscard]] std::size_t rows() const { return m_rows; }
   [[nodiscard]] Point corner() const { return m_corner; }
   [[nodiscard]] std::span<const float> metres() const { return m_metres; }
+  [[nodiscard]] Point centreOf(std::size_t cell) const;
 
  private:
   [[nodiscard]] std::optional<std::size_t> cellAt(Point place) const;
-  [[nodiscard]] Point centreOf(std::size_t cell) const;
   void closeWalls(const Ground& ground);
   void closeAwayFromCorridors(const Ground& ground);
   void spread(units::Length farthest);
   [[nodiscard]] bool isFreeBetween(Point a, Point b) const;
 
-  Point m_start;
+  std::vector<Point> m_starts;
   Point m_corner;
   std::size_t m_columns = 0;
   std::size_t m_rows = 0;

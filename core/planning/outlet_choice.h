@@ -40,5 +40,8 @@ struct OutletWish {
 
 // Slack at both ends: up and down, round a corner, and room to move (own).
 inline constexpr units::Length kSlack = 2.4 * units::metre;
+// Between which crews keep it: common practice, no source.
+inline constexpr units::Length kLeastSlack = 6.0 * units::foot;
+inline constexpr units::Length kMostSlack = 10.0 * units::foot;
 
 }  // namespace cordreach::planning

@@ -21,7 +21,7 @@ Ground wallWithGap(double gapFromM, double gapToM) {
 }
 
 TEST(Walkable, OverOpenGroundIsStraight) {
-  const WalkField field({}, {}, 30.0 * metre);
+  const WalkField field({}, Point{}, 30.0 * metre);
   std::mt19937 random(3);
   std::uniform_real_distribution<double> place(-20.0, 20.0);
   for (int i = 0; i < 2000; ++i) {
@@ -67,7 +67,7 @@ TEST(Walkable, KeepsToTheCorridorLines) {
 TEST(Walkable, ALongerCordReachesNoLess) {
   const Ground ground = wallWithGap(3.0, 4.0);
   const auto reached = [&](double farthestM) {
-    const WalkField field(ground, {0.0, 0.0}, farthestM * metre);
+    const WalkField field(ground, Point{0.0, 0.0}, farthestM * metre);
     return std::count_if(field.metres().begin(), field.metres().end(), [](float metres) { return metres >= 0.0F; });
   };
   EXPECT_LT(reached(5.0), reached(10.0));
@@ -76,7 +76,7 @@ TEST(Walkable, ALongerCordReachesNoLess) {
 
 TEST(Walkable, TheWayIsAsLongAsTheDistanceAndCrossesNoWall) {
   const Ground ground = wallWithGap(9.0, 10.0);
-  const WalkField field(ground, {0.0, 0.0}, 60.0 * metre);
+  const WalkField field(ground, Point{0.0, 0.0}, 60.0 * metre);
   const std::vector<Point> way = field.wayTo({10.0, 0.0});
   ASSERT_GE(way.size(), 3u);
   EXPECT_EQ(way.front(), (Point{0.0, 0.0}));
@@ -93,6 +93,22 @@ TEST(Walkable, TheWayIsAsLongAsTheDistanceAndCrossesNoWall) {
   }
   EXPECT_LE(lengthM, field.distanceTo({10.0, 0.0})->in(metre) + 0.3);
   EXPECT_TRUE(field.wayTo({100.0, 0.0}).empty());
+}
+
+TEST(Walkable, OfSeveralStartsTheNearestCounts) {
+  const Ground ground = wallWithGap(3.0, 4.0);
+  const Point left{0.0, 0.0};
+  const Point right{10.0, -1.0};
+  const WalkField both(ground, {left, right}, 20.0 * metre);
+  const WalkField fromLeft(ground, left, 20.0 * metre);
+  const WalkField fromRight(ground, right, 20.0 * metre);
+  for (const Point to : {Point{-4.0, 2.0}, Point{4.0, 3.0}, Point{6.0, 6.0}, Point{12.0, -4.0}, Point{6.0, -5.0}}) {
+    const double nearestM = std::min(fromLeft.distanceTo(to).value_or(99.0 * metre).in(metre),
+                                     fromRight.distanceTo(to).value_or(99.0 * metre).in(metre));
+    EXPECT_NEAR(both.distanceTo(to).value().in(metre), nearestM, 0.4) << to.xM << " " << to.yM;
+  }
+  EXPECT_EQ(both.wayTo({12.0, -4.0}).front(), right);
+  EXPECT_EQ(both.wayTo({-4.0, 2.0}).front(), left);
 }
 
 }  // namespace

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "site/outlet_side.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace cordreach::site {
+
+namespace {
+
+struct Foot {
+  double distanceM = std::numeric_limits<double>::infinity();
+  geometry::Point away{};  // from the wall to the point, length 1
+};
+
+Foot footOn(const Wall& wall, const geometry::Point& point) {
+  const double alongX = wall.to.xM - wall.from.xM;
+  const double alongY = wall.to.yM - wall.from.yM;
+  const double square = alongX * alongX + alongY * alongY;
+  if (square <= 0.0) return {};
+  const double share = ((point.xM - wall.from.xM) * alongX + (point.yM - wall.from.yM) * alongY) / square;
+  const double t = std::clamp(share, 0.0, 1.0);
+  const double awayX = point.xM - (wall.from.xM + t * alongX);
+  const double awayY = point.yM - (wall.from.yM + t * alongY);
+  const double distance = std::hypot(awayX, awayY);
+  if (distance < 1e-6) {
+    const double length = std::sqrt(square);
+    return {0.0, {-alongY / length, alongX / length}};
+  }
+  return {distance, {awayX / distance, awayY / distance}};
+}
+
+std::optional<geometry::Point> inwardByWord(const std::string& wall) {
+  if (wall == "north") return geometry::Point{0.0, 1.0};
+  if (wall == "south") return geometry::Point{0.0, -1.0};
+  if (wall == "west") return geometry::Point{1.0, 0.0};
+  if (wall == "east") return geometry::Point{-1.0, 0.0};
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<geometry::Point> inwardOf(const Outlet& outlet, const std::vector<Wall>& walls) {
+  if (const auto byWord = inwardByWord(outlet.wall)) return byWord;
+  Foot best;
+  for (const Wall& wall : walls) {
+    const Foot foot = footOn(wall, outlet.place->at);
+    if (foot.distanceM < best.distanceM) best = foot;
+  }
+  if (best.distanceM > kOnWall.in(units::metre)) return std::nullopt;
+  return best.away;
+}
+
+}  // namespace cordreach::site
