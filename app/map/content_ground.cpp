@@ -6,55 +6,16 @@
 
 #include "map/content_parts.h"
 #include "map/map_figures.h"
+#include "site/outlet_side.h"
 #include "tables/receptacles.h"
 
 namespace cordreach::app {
 namespace {
 
-constexpr double kWallReachM = 0.6;  // an outlet that close to a wall is on it
-
-struct Foot {
-  double distanceM = 1e9;
-  QPointF away{};  // from the wall to the point, length 1
-};
-
-Foot footOn(const MapWall& wall, const QPointF& point) {
-  const QPointF along = wall.to - wall.from;
-  const double length2 = QPointF::dotProduct(along, along);
-  if (length2 <= 0.0) return {};
-  const double t = std::clamp(QPointF::dotProduct(point - wall.from, along) / length2, 0.0, 1.0);
-  const QPointF away = point - (wall.from + along * t);
-  const double distance = std::hypot(away.x(), away.y());
-  if (distance < 1e-6) {
-    const double length = std::sqrt(length2);
-    return {0.0, {-along.y() / length, along.x() / length}};
-  }
-  return {distance, away / distance};
-}
-
 // The turn that puts the symbol's bottom, where its wall is, against the way inward.
 int turnOf(const QPointF& inward) {
   if (std::abs(inward.x()) > std::abs(inward.y())) return inward.x() > 0 ? 90 : 270;
   return inward.y() > 0 ? 180 : 0;
-}
-
-QPointF inwardByWord(const std::string& wall) {
-  if (wall == "north") return {0, 1};
-  if (wall == "south") return {0, -1};
-  if (wall == "west") return {1, 0};
-  if (wall == "east") return {-1, 0};
-  return {};
-}
-
-QPointF inwardOf(const site::Outlet& outlet, const std::vector<MapWall>& walls) {
-  const QPointF byWord = inwardByWord(outlet.wall);
-  if (!byWord.isNull()) return byWord;
-  Foot best;
-  for (const MapWall& wall : walls) {
-    const Foot foot = footOn(wall, toPoint(outlet.place->at));
-    if (foot.distanceM < best.distanceM) best = foot;
-  }
-  return best.distanceM <= kWallReachM ? best.away : QPointF{};
 }
 
 OutletLook lookOf(const site::Outlet& outlet) {
@@ -78,10 +39,10 @@ bool isDark(const site::Outlet& outlet) {
                                                  [](const site::Contact& contact) { return contact.dead; });
 }
 
-MapOutlet outletOf(const site::Outlet& outlet, const MapContent& content, const ContentWish& wish) {
+MapOutlet outletOf(const site::Outlet& outlet, const std::vector<site::Wall>& walls, const ContentWish& wish) {
   MapOutlet item{outlet.id, QString::fromStdString(outlet.label)};
   item.at = toPoint(outlet.place->at);
-  item.inward = inwardOf(outlet, content.walls);
+  if (const auto inward = site::inwardOf(outlet, walls)) item.inward = toPoint(*inward);
   item.turnDegrees = item.inward.isNull() ? 0 : turnOf(item.inward);
   item.look = lookOf(outlet);
   item.dark = isDark(outlet);
@@ -97,6 +58,16 @@ MapOutlet outletOf(const site::Outlet& outlet, const MapContent& content, const 
   item.figure = overlayFigure(wish, outlet);
   item.severity = severityOf(wish.verdict, {rules::SubjectKind::Outlet, outlet.id.text()});
   return item;
+}
+
+void applyFigure(const OverlayFigures& figures, MapOutlet& item) {
+  item.figure.clear();
+  if (figures.ownMarks) item.severity = rules::Severity::Ok;
+  const auto at = figures.outlets.find(item.id);
+  if (at == figures.outlets.end()) return;
+  item.figure = at->second.figure;
+  item.heat = at->second.heat;
+  item.severity = std::max(item.severity, at->second.atLeast);
 }
 
 bool isOuter(const MapWall& wall, const QRectF& box) {
@@ -135,9 +106,15 @@ void addGround(MapContent& content, const ContentWish& wish) {
 
 void addOutlets(MapContent& content, const ContentWish& wish) {
   const auto allVolts = voltsByOutlet(wish);
+  const site::Floor* floor = wish.site.find<site::Floor>(*wish.floor);
+  const std::vector<site::Wall> walls = floor != nullptr ? floor->walls : std::vector<site::Wall>();
   for (const site::Outlet& outlet : wish.site.all<site::Outlet>()) {
     if (!outlet.place || outlet.place->floor != *wish.floor) continue;
-    content.outlets.push_back(outletOf(outlet, content, wish));
+    content.outlets.push_back(outletOf(outlet, walls, wish));
+    if (wish.figures != nullptr) {
+      applyFigure(*wish.figures, content.outlets.back());
+      continue;
+    }
     const auto volts = allVolts.find(outlet.id);
     if (volts != allVolts.end()) content.outlets.back().figure = voltsText(wish.book, volts->second);
   }

@@ -17,8 +17,13 @@ void addRuns(MapContent& content, const ContentWish& wish) {
     if (item.to < 0 || (run.from && item.from < 0)) continue;
     item.guessed = !run.length || run.length->isGuess();
     for (const geometry::Point& point : run.path) item.path << toPoint(point);
+    if (wish.figures != nullptr) {
+      const auto heat = wish.figures->wires.find(run.circuit);
+      if (heat != wish.figures->wires.end()) item.heat = heat->second;
+    }
     if (!run.from) {
       item.name = circuitName(wish.site, run.circuit);
+      if (item.heat) item.name += QStringLiteral(", ") + degreesText(wish.book, *item.heat);
       const site::Panel* panel = wish.site.find<site::Panel>(wish.site.at<site::Circuit>(run.circuit).panel);
       if (panel != nullptr && panel->place && panel->place->floor == *wish.floor) {
         item.panel = toPoint(panel->place->at);

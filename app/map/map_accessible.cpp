@@ -146,7 +146,9 @@ QString outletName(const MapCanvas& canvas, const MapOutlet& outlet) {
   const auto shown = canvas.session().document.shown();
   QStringList parts{say(book, "map.name.outlet", {{"outlet", outlet.label.toStdString()}})};
   const auto verdict = canvas.session().judge.last();
-  if (verdict != nullptr) {
+  if (!outlet.figure.isEmpty()) {
+    parts << outlet.figure;
+  } else if (verdict != nullptr) {
     for (const study::OutletAnswer& answer : verdict->answer.outlets) {
       if (answer.id != outlet.id || !answer.voltage) continue;
       parts << voltsText(book, answer.voltage->likely);

@@ -43,6 +43,7 @@ void MapCanvas::setFloor(const std::optional<site::FloorId>& floor) {
     m_glide->stop();
     m_state.focus.reset();
     m_state.hover.reset();
+    m_state.area = {};
   }
   m_floor = floor;
   refresh();
@@ -52,7 +53,16 @@ void MapCanvas::setFloor(const std::optional<site::FloorId>& floor) {
 void MapCanvas::setOverlay(Overlay overlay) {
   m_overlay = overlay;
   refresh();
-  if (overlay == Overlay::Reach && m_state.reach.empty()) emit told(say(m_session.book, "map.reach.choose"));
+}
+
+void MapCanvas::showReach(const ReachArea& area) {
+  m_state.area = area;
+  update();
+}
+
+void MapCanvas::showFigures(std::optional<OverlayFigures> figures) {
+  m_figures = std::move(figures);
+  refresh();
 }
 
 void MapCanvas::setPicture(const QPixmap& picture, const QSize& sheet) {
@@ -69,8 +79,8 @@ void MapCanvas::refresh() {
   m_state.chosen = m_session.selection.chosen();
   m_state.circuits = chosenCircuits(*shown, m_state.chosen);
   const bool fresh = verdict != nullptr && verdict->number == m_session.judge.latest() && verdict->site == shown;
-  m_content =
-      contentOf({*shown, verdict.get(), fresh, m_floor, m_moment.chosen(), m_overlay, m_state.chosen, m_session.book});
+  m_content = contentOf({*shown, verdict.get(), fresh, m_floor, m_moment.chosen(), m_overlay, m_state.chosen,
+                         m_session.book, m_figures ? &*m_figures : nullptr});
   updateReach();
   m_state.hover.reset();
   m_state.focus = focused ? itemOf(m_content, *focused) : std::nullopt;

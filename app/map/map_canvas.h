@@ -35,6 +35,9 @@ class MapCanvas : public QWidget {
   [[nodiscard]] const std::optional<site::FloorId>& floor() const { return m_floor; }
   void setFloor(const std::optional<site::FloorId>& floor);
   void setOverlay(Overlay overlay);
+  [[nodiscard]] Overlay overlay() const { return m_overlay; }
+  void showReach(const ReachArea& area);  // over the floor that is shown
+  void showFigures(std::optional<OverlayFigures> figures);
   // A plan picture to be drawn under the floor. Large ones are shown in fewer pixels than their sheet has.
   void setPicture(const QPixmap& picture, const QSize& sheet);
   // The site, the verdict or what is chosen is another: what is shown is made anew.
@@ -52,6 +55,7 @@ class MapCanvas : public QWidget {
   void setView(double scale, const QPointF& topLeftPx);
   // Goes to it, near enough to read, and draws a ring round it once.
   void reveal(const rules::Subject& subject);
+  void revealArea(const QRectF& metres);  // the same, of a room
   // What stands for it on this floor; of a circuit its panel or its first outlet.
   [[nodiscard]] std::optional<ItemRef> itemFor(const rules::Subject& subject) const;
 
@@ -78,15 +82,16 @@ class MapCanvas : public QWidget {
 
  signals:
   void toolChanged();
-  void rowChanged();    // the tool has set how the row goes on
+  void rowChanged();     // the tool has set how the row goes on
   void pictureWanted();  // from the clipboard
   void scaleChanged();
   void heldMoved(const QPoint& global);  // the pointer, with a plug in hand
   void floorWanted(const cordreach::site::FloorId& floor);
-  void floorStepWanted(int step);              // 1: the next one up
-  void told(const QString& sentence);          // something was refused, or done
-  void menuWanted(const QPoint& global);       // for what is chosen
-  void opened(const rules::Subject& subject);  // Return or double click
+  void floorStepWanted(int step);                  // 1: the next one up
+  void told(const QString& sentence);              // something was refused, or done
+  void menuWanted(const QPoint& global);           // for what is chosen
+  void opened(const rules::Subject& subject);      // Return or double click
+  void darkWanted(const rules::Subject& subject);  // what goes dark with its breaker
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -126,6 +131,7 @@ class MapCanvas : public QWidget {
   MapMoment& m_moment;
   std::optional<site::FloorId> m_floor;
   Overlay m_overlay = Overlay::Wiring;
+  std::optional<OverlayFigures> m_figures;
   MapContent m_content;
   MapLayout m_layout;
   MapWords m_words;

@@ -13,6 +13,7 @@ namespace {
 constexpr double kSmallestScale = 1.5;  // px a metre
 constexpr double kLargestScale = 240;
 constexpr double kReadableScale = 34;  // px a metre, at which what is shown has room for its words
+constexpr double kAround = 1.3;        // of a room, so that its neighbours are seen
 constexpr int kGlideMs = 260;
 constexpr int kRingMs = 900;
 
@@ -60,6 +61,12 @@ void MapCanvas::reveal(const rules::Subject& subject) {
   const double scale = std::max(m_layout.scale, kReadableScale);
   glideTo(scale, layoutOf(m_content, scale).at(*item) / scale);  // symbols don't lie at the same metres at every scale
   if (const auto stands = subjectOf(m_content, *item)) ringOnce(*stands);
+}
+
+void MapCanvas::revealArea(const QRectF& metres) {
+  const double wide = std::max(1.0, metres.width()) * kAround;
+  const double high = std::max(1.0, metres.height()) * kAround;
+  glideTo(std::clamp(std::min(width() / wide, height() / high), kSmallestScale, kReadableScale), metres.center());
 }
 
 void MapCanvas::glideTo(double scale, const QPointF& middleM) {

@@ -10,6 +10,7 @@
 #include <QStringList>
 #include <memory>
 #include <optional>
+#include <unordered_map>
 #include <vector>
 
 #include "compute/verdict.h"
@@ -23,7 +24,20 @@
 
 namespace cordreach::app {
 
-enum class Overlay { Wiring, AmpsLeft, Volts, Reach, Trust };
+enum class Overlay { Wiring, AmpsLeft, Volts, Hot, Reach, Trust };
+
+// What an overlay says of an outlet besides what the site and its verdict say.
+struct OutletFigure {
+  QString figure{};
+  rules::Severity atLeast = rules::Severity::Ok;  // its mark is no milder
+  std::optional<units::Temperature> heat{};       // of the hottest plug in it
+};
+
+struct OverlayFigures {
+  std::unordered_map<site::OutletId, OutletFigure> outlets{};
+  std::unordered_map<site::CircuitId, units::Temperature> wires{};  // the hottest run of each
+  bool ownMarks = false;  // outlets keep no mark of the plan, which is not what is shown
+};
 
 enum class OutletLook { Single, Duplex, Split, Quad, Special, Unknown };
 
@@ -53,6 +67,7 @@ struct MapOutlet {
   QString figure{};                         // of the chosen overlay
   bool inUse = false;
   rules::Severity severity = rules::Severity::Ok;
+  std::optional<units::Temperature> heat{};
 };
 
 struct MapRun {
@@ -63,6 +78,7 @@ struct MapRun {
   bool guessed = false;
   QString name{};                  // of a home run: its circuit
   std::optional<QPointF> panel{};  // of a home run: where it leads on this floor
+  std::optional<units::Temperature> heat{};
 };
 
 struct MapPanel {
@@ -147,6 +163,7 @@ struct ContentWish {
   Overlay overlay = Overlay::Wiring;
   std::vector<rules::Subject> chosen{};
   const text::Phrasebook& book;
+  const OverlayFigures* figures = nullptr;  // instead of what the overlay tells by itself
 };
 
 [[nodiscard]] MapContent contentOf(const ContentWish& wish);

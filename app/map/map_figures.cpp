@@ -88,6 +88,7 @@ QString overlayFigure(const ContentWish& wish, const site::Outlet& outlet) {
       return trust(wish, outlet);
     case Overlay::Volts:  // told from all answers at once: voltsByOutlet
     case Overlay::Wiring:
+    case Overlay::Hot:
     case Overlay::Reach:
       return {};
   }

@@ -8,6 +8,7 @@
 #include "map/map_canvas.h"
 #include "map/plug_edits.h"
 #include "panels/names.h"
+#include "panels/place_list.h"
 #include "planning/plug.h"
 #include "shell/say.h"
 
@@ -129,6 +130,10 @@ void fillMenu(QMenu& menu, MapCanvas& canvas, const rules::Subject& subject) {
   if (subject.kind == rules::SubjectKind::Machine) filler.machine(site::MachineId(subject.id));
   if (subject.kind == rules::SubjectKind::FixedLoad) filler.load(site::FixedLoadId(subject.id));
   if (!menu.isEmpty()) menu.addSeparator();
+  if (!breakersOf(canvas.session().document.site(), subject).empty()) {
+    QAction* dark = menu.addAction(say(canvas.session().book, "place.dark.link"));
+    QObject::connect(dark, &QAction::triggered, &canvas, [&canvas, subject] { emit canvas.darkWanted(subject); });
+  }
   QAction* open = menu.addAction(say(canvas.session().book, "map.menu.properties"));
   QObject::connect(open, &QAction::triggered, &canvas, [&canvas, subject] { emit canvas.opened(subject); });
   QAction* remove = menu.addAction(say(canvas.session().book, "map.menu.delete"));

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QHash>
+#include <QPainterPath>
 #include <QPixmap>
 #include <QStaticText>
 #include <optional>
@@ -37,6 +38,12 @@ struct ShowRing {
   double progress = 0;  // 0 to 1
 };
 
+// Where cords end, in metres: with their usual slack, and pulled tight.
+struct ReachArea {
+  QPainterPath withSlack{};
+  QPainterPath stretched{};
+};
+
 // The remedy's proposal: that machine at that outlet.
 struct ProposedMove {
   int machine = -1;
@@ -54,6 +61,7 @@ struct MapState {
   std::optional<ShowRing> ring;
   std::optional<ProposedMove> proposed;
   std::vector<char> reach;  // for each outlet of the content; empty: not shown
+  ReachArea area{};
 
   // The plug that is in no outlet at the moment: held, or on its way back.
   [[nodiscard]] const HeldState* loosePlug() const {
@@ -93,7 +101,8 @@ struct PaintScene {
   [[nodiscard]] bool isChosen(const ItemRef& item) const;
 };
 
-void paintGround(QPainter& painter, const PaintScene& scene);  // picture, rooms, walls
+void paintGround(QPainter& painter, const PaintScene& scene);  // picture, rooms, reach, walls
+void paintReachArea(QPainter& painter, const PaintScene& scene);
 void paintWiring(QPainter& painter, const PaintScene& scene);  // runs, home runs
 void paintOutlets(QPainter& painter, const PaintScene& scene);
 void paintFixed(QPainter& painter, const PaintScene& scene);  // panels and fixed loads

@@ -20,12 +20,15 @@
 #include "look/look.h"
 #include "map/arrange_menu.h"
 #include "map/circuit_bar.h"
+#include "map/list_bars.h"
 #include "map/map_accessible.h"
 #include "map/map_canvas.h"
 #include "map/map_figures.h"
 #include "map/map_key.h"
 #include "map/map_menu.h"
+#include "map/reach_bar.h"
 #include "map/row_bar.h"
+#include "map/volts_bar.h"
 #include "shell/flat_tabs.h"
 #include "survey/picture_desk.h"
 #include "survey/picture_files.h"
@@ -34,21 +37,7 @@
 namespace cordreach::app {
 namespace {
 
-const std::array<const char*, 5> kOverlayWords{"map.overlay.wiring", "map.overlay.amps_left", "map.overlay.volts",
-                                               "map.overlay.reach", "map.overlay.trust"};
-const std::array<std::pair<ToolKind, const char*>, 10> kTools{{{ToolKind::Outlet, "map.tool.outlet"},
-                                                               {ToolKind::Row, "map.tool.row"},
-                                                               {ToolKind::Panel, "map.tool.panel"},
-                                                               {ToolKind::Machine, "map.tool.machine"},
-                                                               {ToolKind::Load, "map.tool.load"},
-                                                               {ToolKind::Wall, "map.tool.wall"},
-                                                               {ToolKind::Room, "map.tool.room"},
-                                                               {ToolKind::Corridor, "map.tool.corridor"},
-                                                               {ToolKind::Run, "map.tool.run"},
-                                                               {ToolKind::Circuit, "map.tool.circuit"}}};
-
 constexpr int kFloorDwellMs = 500;
-constexpr int kRowGap = 14;
 constexpr int kHintMargin = 8;
 constexpr int kToldMs = 8000;  // a refusal can be read that long
 
@@ -67,6 +56,8 @@ MapView::MapView(Session& session, QWidget* parent)
       m_pictures(new PictureDesk(session, *m_canvas, this)),
       m_rowBar(new RowBar(*m_canvas, this)),
       m_circuitBar(new CircuitBar(*m_canvas, this)),
+      m_reachBar(new ReachBar(*m_canvas, this)),
+      m_voltsBar(new VoltsBar(*m_canvas, this)),
       m_row(new QBoxLayout(QBoxLayout::LeftToRight)),
       m_hint(new QLabel(m_canvas)),
       m_floorDwell(new QTimer(this)) {
@@ -77,6 +68,7 @@ MapView::MapView(Session& session, QWidget* parent)
   buildRow();
   column->addWidget(m_rowBar);
   column->addWidget(m_circuitBar);
+  buildBars();
   m_rowBar->hide();
   column->addWidget(m_canvas, 1);
   column->addWidget(m_key);
@@ -97,92 +89,6 @@ MapView::MapView(Session& session, QWidget* parent)
   fillFloors();
   fillMoments();
   refresh();
-}
-
-void MapView::buildRow() {
-  auto* floors = new QHBoxLayout;
-  floors->setSpacing(kRowGap);
-  floors->addWidget(m_floors);
-  floors->addWidget(m_add);
-  floors->addStretch(1);
-  auto* overlays = new QHBoxLayout;
-  overlays->setSpacing(kRowGap);
-  overlays->addWidget(m_moments);
-  overlays->addWidget(m_overlays);
-  m_row->addLayout(floors, 1);
-  m_row->addLayout(overlays);
-  static_cast<QVBoxLayout*>(layout())->addLayout(m_row);
-  for (const char* code : kOverlayWords) m_overlays->addTab(say(m_session.book, code));
-  setTabOrder(m_floors, m_add);
-  setTabOrder(m_add, m_moments);
-  setTabOrder(m_moments, m_overlays);
-  setTabOrder(m_overlays, m_rowBar);
-  setTabOrder(m_rowBar, m_circuitBar);
-  setTabOrder(m_circuitBar, m_canvas);
-}
-
-// One row where everything fits, else the overlays under the floors: tabs never hide behind scroll arrows.
-void MapView::fitRow() {
-  int needed = 0;
-  for (const QWidget* part : std::initializer_list<const QWidget*>{m_floors, m_add, m_moments, m_overlays}) {
-    needed += part->sizeHint().width() + kRowGap;
-  }
-  m_row->setDirection(needed <= width() ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-}
-
-void MapView::buildTools() {
-  m_add->setMenu(m_addMenu);
-  m_add->setPopupMode(QToolButton::InstantPopup);
-  m_add->setAutoRaise(true);
-  for (const auto& [kind, code] : kTools) {
-    QAction* action = m_addMenu->addAction(QString());
-    action->setProperty("code", code);
-    connect(action, &QAction::triggered, this, [this, kind = kind] {
-      m_canvas->use(kind);
-      m_canvas->setFocus();
-    });
-  }
-  m_addMenu->addSeparator();
-  m_addMenu->addMenu(m_pictures->menu());
-}
-
-// Offered to the window's View menu; the keys are the plan's own.
-void MapView::buildViewActions() {
-  const auto add = [this](const char* code, auto act) {
-    auto* action = new QAction(m_canvas);
-    action->setProperty("menu", "view");
-    action->setProperty("code", code);
-    connect(action, &QAction::triggered, m_canvas, act);
-    m_canvas->addAction(action);
-  };
-  const auto middle = [this] { return QPointF(m_canvas->rect().center()); };
-  add("map.action.zoom_in", [this, middle] { m_canvas->zoomBy(1.25, middle()); });
-  add("map.action.zoom_out", [this, middle] { m_canvas->zoomBy(0.8, middle()); });
-  add("map.action.fit", [this] { m_canvas->fit(); });
-}
-
-void MapView::retranslate() {
-  const text::Phrasebook& book = m_session.book;
-  for (int i = 0; i < m_overlays->count(); ++i) {
-    m_overlays->setTabText(i, say(book, kOverlayWords[static_cast<std::size_t>(i)]));
-  }
-  m_add->setText(say(book, "map.add"));
-  for (QAction* action : m_addMenu->actions()) {
-    const QString code = action->property("code").toString();
-    if (!code.isEmpty()) action->setText(say(book, code.toStdString()));
-  }
-  m_pictures->reword();
-  m_rowBar->reword();
-  for (QAction* action : m_canvas->actions()) {
-    const QString code = action->property("code").toString();
-    if (!code.isEmpty()) action->setText(say(book, code.toStdString()));
-  }
-  m_floors->setAccessibleName(say(book, "map.floors"));
-  m_overlays->setAccessibleName(say(book, "map.overlays"));
-  m_moments->setAccessibleName(say(book, "map.moments"));
-  m_canvas->setAccessibleName(say(book, "map.plan"));
-  m_hint->setFont(look::font(look::Type::Caption));
-  styleTabs();
 }
 
 void MapView::connectAll() {
@@ -210,10 +116,10 @@ void MapView::connectAll() {
     if (index >= 0 && index < static_cast<int>(m_floorIds.size())) {
       m_canvas->setFloor(m_floorIds[static_cast<std::size_t>(index)]);
       loadPicture();
+      refresh();
     }
   });
-  connect(m_overlays, &QTabBar::currentChanged, this,
-          [this](int index) { m_canvas->setOverlay(static_cast<Overlay>(index)); });
+  connect(m_overlays, &QTabBar::currentChanged, this, &MapView::overlayChanged);
   connect(m_moments, &QComboBox::activated, this, [this](int index) {
     m_moment.choose(index <= 0 ? std::optional<units::Duration>() : m_times[static_cast<std::size_t>(index - 1)]);
   });
@@ -233,6 +139,7 @@ void MapView::connectAll() {
     });
   });
   connect(m_canvas, &MapCanvas::opened, this, &MapView::opened);
+  connect(m_canvas, &MapCanvas::darkWanted, this, &MapView::darkWanted);
   connect(m_canvas, &MapCanvas::menuWanted, this, &MapView::showMenu);
 }
 
@@ -276,58 +183,12 @@ void MapView::placeHint() {
   m_hint->setGeometry(kHintMargin, m_canvas->height() - height - kHintMargin / 2, width, height);
 }
 
-void MapView::styleTabs() {
-  m_floors->setStyleSheet(flatTabStyle());
-  m_overlays->setStyleSheet(flatTabStyle());
-  fitRow();
-}
-
-void MapView::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fitRow();
-}
-
 bool MapView::eventFilter(QObject* watched, QEvent* event) {
   if (watched == m_canvas && event->type() == QEvent::Resize) placeHint();
   if (watched == m_canvas && (event->type() == QEvent::DragEnter || event->type() == QEvent::Drop)) {
     return m_pictures->takeDrop(static_cast<QDropEvent&>(*event));
   }
   return QWidget::eventFilter(watched, event);
-}
-
-void MapView::fillFloors() {
-  std::vector<const site::Floor*> floors;
-  for (const site::Floor& floor : m_session.document.site().all<site::Floor>()) floors.push_back(&floor);
-  std::stable_sort(floors.begin(), floors.end(), [](const auto* a, const auto* b) { return a->level < b->level; });
-  const auto current = m_canvas->floor();
-  const QSignalBlocker quiet(m_floors);
-  while (m_floors->count() > 0) m_floors->removeTab(0);
-  m_floorIds.clear();
-  int chosen = 0;
-  for (const site::Floor* floor : floors) {
-    m_floors->addTab(QString::fromStdString(floor->name));
-    if (current == floor->id) chosen = static_cast<int>(m_floorIds.size());
-    m_floorIds.push_back(floor->id);
-  }
-  m_floors->setCurrentIndex(m_floorIds.empty() ? -1 : chosen);
-  m_canvas->setFloor(m_floorIds.empty() ? std::optional<site::FloorId>()
-                                        : m_floorIds[static_cast<std::size_t>(chosen)]);
-  loadPicture();
-  fitRow();
-}
-
-void MapView::fillMoments() {
-  m_times = momentsOf(m_session.document.site());
-  const QSignalBlocker quiet(m_moments);
-  m_moments->clear();
-  m_moments->addItem(say(m_session.book, "map.moment.all"));
-  int chosen = 0;
-  for (const units::Duration& time : m_times) {
-    m_moments->addItem(timeText(m_session.book, time));
-    if (m_moment.chosen() == time) chosen = m_moments->count() - 1;
-  }
-  m_moments->setCurrentIndex(chosen);
-  m_moments->setVisible(!m_times.empty());
 }
 
 // A picture that is gone or broken leaves the plan without it, and is said. Read once, not at every edit.
@@ -351,7 +212,42 @@ void MapView::loadPicture() {
   m_canvas->setPicture(QPixmap::fromImage(read.value().image), read.value().sheet);
 }
 
-void MapView::refresh() { m_canvas->refresh(); }
+void MapView::refresh() {
+  m_canvas->refresh();
+  if (OverlayBar* bar = barOf(m_canvas->overlay())) bar->refresh();
+}
+
+void MapView::overlayChanged() {
+  m_canvas->setOverlay(static_cast<Overlay>(m_overlays->currentIndex()));
+  // The one that goes takes its figures along before the next puts up its own.
+  OverlayBar* front = barOf(m_canvas->overlay());
+  for (const auto& [overlay, bar] : m_bars) {
+    if (bar != front) bar->setInFront(false);
+  }
+  if (front != nullptr) front->setInFront(true);
+}
+
+OverlayBar* MapView::barOf(Overlay overlay) const {
+  const auto at = std::find_if(m_bars.begin(), m_bars.end(), [&](const auto& one) { return one.first == overlay; });
+  return at == m_bars.end() ? nullptr : at->second;
+}
+
+void MapView::buildBars() {
+  auto* near = new NearBar(*m_canvas, this);
+  auto* hot = new HotBar(*m_canvas, this);
+  connect(near, &NearBar::listWanted, this, &MapView::nearLimitWanted);
+  connect(hot, &HotBar::listWanted, this, &MapView::hotWanted);
+  m_bars = {{Overlay::AmpsLeft, near}, {Overlay::Volts, m_voltsBar}, {Overlay::Hot, hot}, {Overlay::Reach, m_reachBar}};
+  QWidget* before = m_circuitBar;
+  for (const auto& [overlay, bar] : m_bars) {
+    layout()->addWidget(bar);
+    setTabOrder(before, bar);
+    before = bar;
+  }
+  setTabOrder(before, m_canvas);
+}
+
+void MapView::showOverlay(Overlay overlay) { m_overlays->setCurrentIndex(static_cast<int>(overlay)); }
 
 void MapView::showFloor(const site::FloorId& floor) {
   const auto at = std::find(m_floorIds.begin(), m_floorIds.end(), floor);

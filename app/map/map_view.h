@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QWidget>
+#include <utility>
 #include <vector>
 
 #include "document/session.h"
@@ -24,6 +25,9 @@ class CircuitBar;
 class MapCanvas;
 class MapKey;
 class PictureDesk;
+class OverlayBar;
+class ReachBar;
+class VoltsBar;
 class RowBar;
 
 class MapView : public QWidget {
@@ -37,11 +41,18 @@ class MapView : public QWidget {
   [[nodiscard]] PictureDesk& pictures() const { return *m_pictures; }
   [[nodiscard]] RowBar& rowBar() const { return *m_rowBar; }
   [[nodiscard]] CircuitBar& circuitBar() const { return *m_circuitBar; }
+  [[nodiscard]] ReachBar& reachBar() const { return *m_reachBar; }
+  [[nodiscard]] VoltsBar& voltsBar() const { return *m_voltsBar; }
+  [[nodiscard]] OverlayBar* barOf(Overlay overlay) const;  // null: it has none
+  void showOverlay(Overlay overlay);
   void showFloor(const site::FloorId& floor);
 
  signals:
   void told(const QString& sentence);                     // a gesture was refused, and why
   void opened(const cordreach::rules::Subject& subject);  // its properties are wanted
+  void darkWanted(const cordreach::rules::Subject& subject);
+  void nearLimitWanted();
+  void hotWanted();
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -66,6 +77,8 @@ class MapView : public QWidget {
   void placeHint();
   void styleTabs();
   void fitRow();
+  void buildBars();
+  void overlayChanged();
 
   Session& m_session;
   MapMoment m_moment;
@@ -79,6 +92,9 @@ class MapView : public QWidget {
   PictureDesk* m_pictures;
   RowBar* m_rowBar;
   CircuitBar* m_circuitBar;
+  ReachBar* m_reachBar;
+  VoltsBar* m_voltsBar;
+  std::vector<std::pair<Overlay, OverlayBar*>> m_bars;
   QBoxLayout* m_row;
   QLabel* m_hint;
   QTimer* m_floorDwell;  // a held plug rests over a floor's name

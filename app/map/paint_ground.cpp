@@ -4,7 +4,9 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
+#include <map>
 
+#include "look/temperature_ramp.h"
 #include "map/map_paint.h"
 
 namespace cordreach::app {
@@ -122,7 +124,20 @@ void paintHomeRun(QPainter& painter, const PaintScene& scene, const MapRun& run,
   paintArrow(painter, from, homeRunTip(scene.content, scene.layout, run), 7);
 }
 
+constexpr double kWarmWidth = 3.5;
+
+// Warm wire in its temperature, else the ink of its rank.
+QPen penOf(const MapRun& run, bool chosen) {
+  const look::Tokens& tokens = look::tokens();
+  if (run.heat) {
+    return {look::temperatureColor(*run.heat, tokens.dark), kWarmWidth, Qt::SolidLine, Qt::RoundCap};
+  }
+  return {chosen ? tokens.ink : tokens.line, chosen ? 2.0 : 1.2, Qt::SolidLine, Qt::RoundCap};
+}
+
+// All of one rank and, of warm ones, of one circuit.
 void paintRuns(QPainter& painter, const PaintScene& scene, const std::vector<const MapRun*>& runs, bool chosen) {
+  if (runs.empty()) return;
   const look::Tokens& tokens = look::tokens();
   const bool arcs = chosen || runs.size() <= kMostArcs;
   for (const bool guessed : {false, true}) {
@@ -131,7 +146,7 @@ void paintRuns(QPainter& painter, const PaintScene& scene, const std::vector<con
     for (const MapRun* run : runs) {
       if (run->from >= 0 && run->guessed == guessed) addRun(path, lines, arcs, scene, *run);
     }
-    QPen pen(chosen ? tokens.ink : tokens.line, chosen ? 2.0 : 1.2, Qt::SolidLine, Qt::RoundCap);
+    QPen pen = penOf(*runs.front(), chosen);
     if (guessed) pen.setDashPattern({7 / pen.widthF(), 4 / pen.widthF()});
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
@@ -143,7 +158,7 @@ void paintRuns(QPainter& painter, const PaintScene& scene, const std::vector<con
     painter.setRenderHint(QPainter::Antialiasing, true);
   }
   if (!scene.layout.withText) return;
-  painter.setPen(QPen(chosen ? tokens.ink : tokens.line, chosen ? 2.0 : 1.2, Qt::SolidLine, Qt::RoundCap));
+  painter.setPen(penOf(*runs.front(), chosen));
   for (const MapRun* run : runs) {
     if (run->from < 0) paintHomeRun(painter, scene, *run, chosen);
   }
@@ -165,6 +180,7 @@ void paintGround(QPainter& painter, const PaintScene& scene) {
   paintRooms(painter, scene);
   paintPicture(painter, scene);
   painter.setRenderHint(QPainter::Antialiasing, true);
+  paintReachArea(painter, scene);
   paintCorridorLines(painter, scene);
   paintWalls(painter, scene);
 }
@@ -172,12 +188,15 @@ void paintGround(QPainter& painter, const PaintScene& scene) {
 void paintWiring(QPainter& painter, const PaintScene& scene) {
   std::vector<const MapRun*> quiet;
   std::vector<const MapRun*> chosen;
+  std::map<site::CircuitId, std::vector<const MapRun*>> warm;
   for (const MapRun& run : scene.content.runs) {
     if (!runIsVisible(scene, run)) continue;
-    (scene.isChosen(run.circuit) ? chosen : quiet).push_back(&run);
+    auto& cold = scene.isChosen(run.circuit) ? chosen : quiet;
+    (run.heat ? warm[run.circuit] : cold).push_back(&run);
   }
   paintRuns(painter, scene, quiet, false);
   paintRuns(painter, scene, chosen, true);
+  for (const auto& [circuit, runs] : warm) paintRuns(painter, scene, runs, scene.isChosen(circuit));
 }
 
 }  // namespace cordreach::app

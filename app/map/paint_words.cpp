@@ -6,6 +6,7 @@
 #include <array>
 
 #include "look/severity_mark.h"
+#include "look/temperature_ramp.h"
 #include "map/map_paint.h"
 
 namespace cordreach::app {
@@ -88,6 +89,43 @@ void paintReach(QPainter& painter, const PaintScene& scene) {
   painter.setBrush(look::tokens().selbg);
   for (std::size_t i = 0; i < scene.state.reach.size() && i < scene.layout.outlets.size(); ++i) {
     if (scene.state.reach[i] != 0) painter.drawEllipse(scene.layout.outlets[i], radius, radius);
+  }
+}
+
+// What the chosen breakers feed.
+void paintFed(QPainter& painter, const PaintScene& scene) {
+  const auto isFed = [&](const site::CircuitId& circuit) {
+    const rules::Subject it{rules::SubjectKind::Circuit, circuit.text()};
+    return std::find(scene.state.chosen.begin(), scene.state.chosen.end(), it) != scene.state.chosen.end();
+  };
+  const auto ring = [&](const ItemRef& item) {
+    const double radius = ringRadius(scene, item, 14);
+    painter.drawEllipse(scene.layout.at(item), radius, radius);
+  };
+  painter.setPen(QPen(look::tokens().select, 1.5));
+  painter.setBrush(look::tokens().selbg);
+  for (std::size_t i = 0; i < scene.content.outlets.size(); ++i) {
+    const auto& circuits = scene.content.outlets[i].circuits;
+    if (std::any_of(circuits.begin(), circuits.end(), isFed)) ring({ItemKind::Outlet, static_cast<int>(i)});
+  }
+  for (std::size_t i = 0; i < scene.content.loads.size(); ++i) {
+    if (isFed(scene.content.loads[i].circuit)) ring({ItemKind::Load, static_cast<int>(i)});
+  }
+  for (std::size_t i = 0; i < scene.content.machines.size(); ++i) {
+    const auto& circuit = scene.content.machines[i].circuit;
+    if (circuit && isFed(*circuit)) ring({ItemKind::Machine, static_cast<int>(i)});
+  }
+}
+
+// Plugs that are warm in their outlets.
+void paintPlugHeat(QPainter& painter, const PaintScene& scene) {
+  const double radius = ringRadius(scene, {ItemKind::Outlet, 0}, 15);
+  for (std::size_t i = 0; i < scene.content.outlets.size(); ++i) {
+    const auto& heat = scene.content.outlets[i].heat;
+    if (!heat) continue;
+    painter.setPen(QPen(look::temperatureColor(*heat, look::tokens().dark), 4));
+    painter.setBrush(look::tokens().sheet);
+    painter.drawEllipse(scene.layout.outlets[i], radius, radius);
   }
 }
 
@@ -184,6 +222,8 @@ void paintUnder(QPainter& painter, const PaintScene& scene) {
   const look::Tokens& tokens = look::tokens();
   if (scene.state.held) return paintPossible(painter, scene, *scene.state.held);
   paintReach(painter, scene);
+  paintPlugHeat(painter, scene);
+  paintFed(painter, scene);
   if (scene.state.hover && scene.state.hover->kind != ItemKind::Plug) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(tokens.selbg);

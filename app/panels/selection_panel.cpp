@@ -11,8 +11,10 @@
 
 #include "look/look.h"
 #include "panels/delete_things.h"
+#include "panels/link_button.h"
 #include "panels/names.h"
 #include "panels/new_things.h"
+#include "panels/place_list.h"
 #include "panels/property_fields.h"
 #include "panels/property_form.h"
 #include "shell/question.h"
@@ -57,6 +59,11 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent) : QWidget(pare
   m_title->setWordWrap(true);
   m_empty = new QLabel(this);
   m_empty->setWordWrap(true);
+  m_dark = new LinkButton({}, this);
+  m_dark->setObjectName("dark");
+  connect(m_dark, &LinkButton::clicked, this, [this] {
+    if (const auto single = m_session.selection.single()) emit darkWanted(*single);
+  });
   m_form = new PropertyForm(session, this);
   m_copy = new QPushButton(this);
   m_delete = new QPushButton(this);
@@ -80,6 +87,7 @@ SelectionPanel::SelectionPanel(Session& session, QWidget* parent) : QWidget(pare
   outer->setContentsMargins(0, 0, 0, 0);
   outer->setSpacing(8);
   outer->addWidget(m_title);
+  outer->addWidget(m_dark);
   outer->addWidget(m_empty);
   outer->addWidget(scroll, 1);
   connect(m_copy, &QPushButton::clicked, this, &SelectionPanel::copyChosen);
@@ -99,6 +107,7 @@ void SelectionPanel::nameControls() {
   m_title->setFont(look::font(look::Type::HeadBold));
   m_copy->setText(say(book, "panel.copy"));
   m_delete->setText(say(book, "panel.delete"));
+  m_dark->setText(say(book, "place.dark.link"));
 }
 
 QString SelectionPanel::titleOf() const {
@@ -124,6 +133,8 @@ void SelectionPanel::rebuild() {
     about += QString::number(static_cast<int>(subject.kind)) + QString::fromStdString(subject.id) + QLatin1Char('\n');
   }
   m_form->show(about, std::move(groups));
+  const auto single = m_session.selection.single();
+  m_dark->setVisible(single && !breakersOf(site, *single).empty());
   m_copy->setVisible(!chosen.empty());
   m_delete->setVisible(!chosen.empty());
 }

@@ -11,6 +11,7 @@ class QPushButton;
 
 namespace cordreach::app {
 
+class LinkButton;
 class PropertyForm;
 
 class SelectionPanel : public QWidget {
@@ -27,6 +28,7 @@ class SelectionPanel : public QWidget {
 
  signals:
   void refused(const QString& sentence);
+  void darkWanted(const cordreach::rules::Subject& subject);  // what goes dark with its breaker
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -38,6 +40,7 @@ class SelectionPanel : public QWidget {
   Session& m_session;
   QLabel* m_title;
   QLabel* m_empty;
+  LinkButton* m_dark;
   PropertyForm* m_form;
   QPushButton* m_copy;
   QPushButton* m_delete;

@@ -14,6 +14,7 @@
 #include "panels/selection_panel.h"
 #include "shell/about_dialog.h"
 #include "shell/main_window.h"
+#include "shell/map_lists.h"
 #include "shell/map_place.h"
 #include "shell/say.h"
 #include "shell/top_row.h"
@@ -87,6 +88,10 @@ void MainWindow::buildEditMenu() {
   m_redo =
       add(edit, "window.action.redo", QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), [this] { m_document.redo(); });
   edit->addSeparator();
+  add(edit, "window.action.find", QKeySequence::Find, [this] {
+    showPlace(m_map);
+    m_map->placeLists()->find();
+  });
   QAction* remedy =
       add(edit, "window.action.remedy", QKeySequence(Qt::CTRL | Qt::Key_Return), [this] { m_band->pressRemedy(); });
   remedy->setShortcuts({QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)});
@@ -109,6 +114,10 @@ void MainWindow::buildViewMenu() {
   onMap("window.action.plan", QKeySequence(Qt::ALT | Qt::Key_1), [this] { showSide(MapSide::Plan); });
   onMap("window.action.lists", QKeySequence(Qt::ALT | Qt::Key_2), [this] { showSide(MapSide::Lists); });
   onMap("window.action.panels", QKeySequence(Qt::ALT | Qt::Key_3), [this] { showSide(MapSide::Panels); });
+  view->addSeparator();
+  onMap("window.action.dark", QKeySequence(Qt::CTRL | Qt::Key_D), [this] { m_map->placeLists()->showDarkOfChosen(); });
+  onMap("window.action.near", {}, [this] { m_map->placeLists()->showNearLimit(); });
+  onMap("window.action.hot", {}, [this] { m_map->placeLists()->showHot(); });
   view->addSeparator();
   onMap("window.action.fit", QKeySequence(Qt::CTRL | Qt::Key_0), [this] { m_map->view()->canvas().fit(); });
   onMap("window.action.zoom_in", QKeySequence::ZoomIn, [this] { zoom(kZoomStep); });

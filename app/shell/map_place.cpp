@@ -17,6 +17,7 @@
 #include "panels/findings_panel.h"
 #include "panels/selection_panel.h"
 #include "shell/flat_tabs.h"
+#include "shell/map_lists.h"
 #include "shell/say.h"
 #include "shell/site_verdict.h"
 
@@ -41,7 +42,8 @@ MapPlace::MapPlace(Session& session, QWidget* parent)
       m_findings(new FindingsPanel(session, m_column)),
       m_selection(new SelectionPanel(session, m_column)),
       m_add(new AddMenu(
-          session, [this] { return middle(); }, this)) {
+          session, [this] { return middle(); }, this)),
+      m_placeLists(new MapLists(session, *this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, 0, kMargin, 12);
   row->setSpacing(0);
@@ -68,6 +70,10 @@ MapPlace::MapPlace(Session& session, QWidget* parent)
   connect(m_schedules, &ScheduleView::refused, this, &Place::refused);
   connect(m_findings, &FindingsPanel::refused, this, &Place::refused);
   connect(m_selection, &SelectionPanel::refused, this, &Place::refused);
+  connect(m_selection, &SelectionPanel::darkWanted, m_placeLists, &MapLists::showDark);
+  connect(m_view, &MapView::darkWanted, m_placeLists, &MapLists::showDark);
+  connect(m_view, &MapView::nearLimitWanted, m_placeLists, &MapLists::showNearLimit);
+  connect(m_view, &MapView::hotWanted, m_placeLists, &MapLists::showHot);
   nameSides();
 }
 

@@ -16,6 +16,7 @@ namespace cordreach::app {
 class AddMenu;
 class FindingsPanel;
 class ListingsView;
+class MapLists;
 class MapView;
 class ScheduleView;
 class SelectionPanel;
@@ -41,6 +42,7 @@ class MapPlace : public Place {
   [[nodiscard]] QWidget* column() const override { return m_column; }
   [[nodiscard]] SelectionPanel* selection() const { return m_selection; }
   [[nodiscard]] AddMenu* addMenu() const { return m_add; }
+  [[nodiscard]] MapLists* placeLists() const { return m_placeLists; }
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -60,6 +62,7 @@ class MapPlace : public Place {
   FindingsPanel* m_findings;
   SelectionPanel* m_selection;
   AddMenu* m_add;
+  MapLists* m_placeLists;
 };
 
 }  // namespace cordreach::app

@@ -12,6 +12,7 @@
 
 #include "look/look.h"
 #include "map/map_canvas.h"
+#include "map/reach_bar.h"
 
 namespace {
 
@@ -59,6 +60,10 @@ site::Site largeSite() {
     }
   }
   site.all<site::Floor>().put(floor);
+  site::Machine machine{site::MachineId("M"), "Machine"};
+  machine.inlets.push_back({.name = "A"});
+  machine.inlets.front().cord.length = site::known(50.0 * units::foot);
+  site.all<site::Machine>().put(machine);
   return site;
 }
 
@@ -88,6 +93,18 @@ Times measure(app::MapCanvas& canvas, double screenScale) {
   return {times[times.size() / 2], times[times.size() * 95 / 100]};
 }
 
+bool isFastEnough(app::MapCanvas& canvas, const char* what) {
+  bool sound = true;
+  for (const double scale : {1.0, 2.0}) {
+    const Times times = measure(canvas, scale);
+    const double bound = scale < 1.5 ? 12.0 : 25.0;
+    std::printf("scale %.0f%s: median %.1f ms, p95 %.1f ms (at most %.0f)\n", scale, what, times.median, times.high,
+                bound);
+    sound = sound && times.high <= bound;
+  }
+  return sound;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -103,12 +120,7 @@ int main(int argc, char** argv) {
   app::MapCanvas canvas(session, moment);
   canvas.resize(1280, 800);
   canvas.setFloor(site::FloorId("F"));
-  bool sound = true;
-  for (const double scale : {1.0, 2.0}) {
-    const Times times = measure(canvas, scale);
-    const double bound = scale < 1.5 ? 12.0 : 25.0;
-    std::printf("scale %.0f: median %.1f ms, p95 %.1f ms (at most %.0f)\n", scale, times.median, times.high, bound);
-    sound = sound && times.high <= bound;
-  }
-  return sound ? 0 : 1;
+  const bool sound = isFastEnough(canvas, "");
+  canvas.showReach(app::areaOf(planning::reachOf({document.site(), site::FloorId("F"), site::MachineId("M")})));
+  return isFastEnough(canvas, ", with the reach from every outlet") && sound ? 0 : 1;
 }

@@ -12,6 +12,8 @@
 #include "desk/cord_place.h"
 #include "heat/heat_place.h"
 #include "listings/listings_view.h"
+#include "map/map_canvas.h"
+#include "map/map_view.h"
 #include "pictures/map_steps.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
@@ -27,6 +29,7 @@ struct Picture {
   look::Choices choices;
   const char* place = "map";
   app::MapSide side = app::MapSide::Plan;
+  app::Overlay overlay = app::Overlay::Wiring;
 };
 
 std::vector<Picture> pictures() {
@@ -37,6 +40,7 @@ std::vector<Picture> pictures() {
           {"map-contrast", {1280, 800}, {Us, 1, Light, true, true}},
           {"map-small", {1024, 700}, {Metric, 1, Light, false, true}},
           {"map-large-type", {1600, 1000}, {Us, 1.5, Light, false, true}},
+          {"map-reach", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Plan, app::Overlay::Reach},
           {"lists", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Lists},
           {"lists-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "map", app::MapSide::Lists},
           {"panels", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Panels},
@@ -58,6 +62,14 @@ void askAboutACord(app::CordPlace& place) {
     inputs.outlet = site::OutletSocket{site::OutletId("1-05"), "upper"};
     inputs.distance = 62.0 * units::foot;
   });
+}
+
+// How far the first machine gets from an outlet in the corridor.
+bool walkFromAnOutlet(app::MainWindow& window) {
+  window.session().selection.choose({{rules::SubjectKind::Outlet, "1-05"}});
+  app::MapView& view = *window.map()->view();
+  view.showOverlay(app::Overlay::Reach);
+  return QTest::qWaitFor([&] { return !view.canvas().state().area.stretched.isEmpty(); }, 60000);
 }
 
 bool draw(const Picture& picture, const QString& folder) {
@@ -83,6 +95,7 @@ bool draw(const Picture& picture, const QString& folder) {
     return drawn && window.band()->isFresh() && !window.session().judge.isBusy();
   };
   if (!QTest::qWaitFor(settled, 60000)) return false;
+  if (picture.overlay == app::Overlay::Reach && !walkFromAnOutlet(window)) return false;
   QTest::qWait(50);
   return window.grab().save(folder + "/" + picture.name + ".png");
 }
