@@ -35,7 +35,7 @@ QString acceptedBy(const site::Site& site, const rules::Finding& finding, const 
 FindingRow::FindingRow(const FindingOnScreen& shown, const text::Phrasebook& book, QWidget* parent)
     : QWidget(parent), m_severity(shown.verdict.findings[shown.index].severity) {
   auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(look::scaled(kIndentPx), 0, 0, 0);
+  layout->setContentsMargins(indent(), 0, 0, 0);
   layout->setSpacing(1);
   addWords(shown, book);
   addLinks(shown, book);
@@ -100,6 +100,8 @@ void FindingRow::setStale(bool stale) {
     if (LinkButton* one = link(name)) one->setEnabled(!stale);
   }
 }
+
+int FindingRow::indent() { return look::scaled(kIndentPx); }
 
 LinkButton* FindingRow::link(const char* name) const { return findChild<LinkButton*>(QLatin1String(name)); }
 

@@ -27,6 +27,7 @@ class FindingRow : public QWidget {
 
   // An older answer, while a newer one is being worked out: dimmed, and nothing can be changed by it.
   void setStale(bool stale);
+  [[nodiscard]] static int indent();                       // of its words
   [[nodiscard]] LinkButton* link(const char* name) const;  // "show", "numbers", "do", "accept", "take_back"
 
  signals:

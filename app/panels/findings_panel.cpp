@@ -3,6 +3,7 @@
 
 #include <QDate>
 #include <QEvent>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -12,6 +13,7 @@
 #include "panels/ask_dialog.h"
 #include "panels/details_dialog.h"
 #include "panels/finding_edits.h"
+#include "panels/finding_groups.h"
 #include "panels/finding_row.h"
 #include "panels/link_button.h"
 #include "shell/say.h"
@@ -93,14 +95,53 @@ void FindingsPanel::rebuild() {
     row->deleteLater();
   }
   m_rows.clear();
+  for (LinkButton* fold : m_folds) {
+    fold->hide();
+    fold->deleteLater();
+  }
+  m_folds.clear();
   const std::size_t count = m_shown ? m_shown->findings.size() : 0;
   const std::size_t shown = m_showsAll ? count : std::min(count, kFirst);
-  for (std::size_t i = 0; i < shown; ++i) addRow(i);
-  m_layout->addStretch();
+  m_rows.assign(shown, nullptr);
+  layOut(shown);
   m_more->setText(say(book, "panel.findings.all", {{"n", static_cast<double>(count)}}));
   m_more->setVisible(shown < count);
   m_empty->setVisible(m_shown != nullptr && count == 0);
   freshen();
+}
+
+// What is about one thing stands together behind its worst, folded until it is asked for. Made in the order of the
+// screen, which is that of Tab.
+void FindingsPanel::layOut(std::size_t shown) {
+  const auto groups = m_shown ? groupsOf(m_shown->findings, shown) : std::vector<FindingGroup>();
+  for (const FindingGroup& group : groups) {
+    addRow(group.findings.front());
+    if (group.findings.size() > 1) addRest(group);
+  }
+  m_layout->addStretch();
+}
+
+void FindingsPanel::addRest(const FindingGroup& group) {
+  auto* fold = new LinkButton(
+      QString::fromStdString(restText(m_session.book, *m_shown->site, m_shown->findings, group)), m_list);
+  auto* line = new QHBoxLayout;
+  line->setContentsMargins(FindingRow::indent(), 0, 0, 0);
+  line->addWidget(fold);
+  m_layout->addLayout(line);
+  m_folds.push_back(fold);
+  for (std::size_t i = 1; i < group.findings.size(); ++i) addRow(group.findings[i]);
+  const auto unfold = [this, group](bool open) {
+    for (std::size_t i = 1; i < group.findings.size(); ++i) m_rows[group.findings[i]]->setVisible(open);
+    if (open) {
+      m_unfolded.insert(group.about.id);
+    } else {
+      m_unfolded.erase(group.about.id);
+    }
+  };
+  fold->setCheckable(true);
+  fold->setChecked(m_unfolded.contains(group.about.id));
+  unfold(fold->isChecked());
+  connect(fold, &LinkButton::toggled, this, unfold);
 }
 
 void FindingsPanel::addRow(std::size_t finding) {
@@ -111,7 +152,7 @@ void FindingsPanel::addRow(std::size_t finding) {
   connect(row, &FindingRow::acceptAsked, this, [this, finding] { askToAccept(finding); });
   connect(row, &FindingRow::takeBackAsked, this, [this, finding] { takeBack(finding); });
   m_layout->addWidget(row);
-  m_rows.push_back(row);
+  m_rows[finding] = row;
 }
 
 void FindingsPanel::freshen() {

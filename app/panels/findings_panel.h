@@ -4,6 +4,8 @@
 
 #include <QWidget>
 #include <memory>
+#include <set>
+#include <string>
 #include <vector>
 
 #include "document/session.h"
@@ -14,6 +16,7 @@ class QVBoxLayout;
 namespace cordreach::app {
 
 class FindingRow;
+struct FindingGroup;
 class LinkButton;
 
 class FindingsPanel : public QWidget {
@@ -24,6 +27,8 @@ class FindingsPanel : public QWidget {
 
   [[nodiscard]] const std::vector<FindingRow*>& rows() const { return m_rows; }
   [[nodiscard]] QString head() const;
+  // Links that unfold what else there is about a thing, and fold it again.
+  [[nodiscard]] const std::vector<LinkButton*>& folds() const { return m_folds; }
   // Each of these acts on a finding of the verdict on screen.
   void showSubject(std::size_t finding);
   void mend(std::size_t finding);
@@ -41,6 +46,8 @@ class FindingsPanel : public QWidget {
   void take(const std::shared_ptr<const Verdict>& verdict);
   void rebuild();
   void addRow(std::size_t finding);
+  void addRest(const FindingGroup& group);
+  void layOut(std::size_t shown);
   void freshen();
   void apply(const base::Result<site::Edit>& edit);
   [[nodiscard]] bool isStale() const;
@@ -53,7 +60,9 @@ class FindingsPanel : public QWidget {
   QWidget* m_list;
   QVBoxLayout* m_layout;
   LinkButton* m_more;
-  std::vector<FindingRow*> m_rows;
+  std::vector<FindingRow*> m_rows;  // in the order of the findings, not of the screen
+  std::vector<LinkButton*> m_folds;
+  std::set<std::string> m_unfolded;  // what they are about
   bool m_showsAll = false;
 };
 

@@ -13,11 +13,13 @@
 #include <QToolButton>
 #include <algorithm>
 #include <memory>
+#include <set>
 
 #include "app/panels/support.h"
 #include "panels/add_menu.h"
 #include "panels/cart_panel.h"
 #include "panels/field_row.h"
+#include "panels/finding_groups.h"
 #include "panels/finding_row.h"
 #include "panels/findings_panel.h"
 #include "panels/link_button.h"
@@ -183,6 +185,37 @@ TEST_F(FindingsPanelTest, ListsTheDemoWorstFirstWithItsCount) {
   EXPECT_TRUE(panel.rows().front()->accessibleName().startsWith("DANGER"));
   EXPECT_FALSE(panel.head().contains("being worked out"));
   for (const FindingRow* row : panel.rows()) EXPECT_FALSE(row->accessibleName().contains("finding."));
+}
+
+TEST_F(FindingsPanelTest, FoldsWhatIsAboutOneThingBehindItsWorstAndLosesNothing) {
+  judge();
+  panel.show();
+  const auto& findings = desk.judge.last()->findings;
+  const auto groups = groupsOf(findings, findings.size());
+  std::set<std::size_t> listed;
+  for (const FindingGroup& group : groups) {
+    listed.insert(group.findings.begin(), group.findings.end());
+    EXPECT_TRUE(panel.rows()[group.findings.front()]->isVisible());
+    for (std::size_t i = 1; i < group.findings.size(); ++i) {
+      EXPECT_LE(findings[group.findings[i]].severity, findings[group.findings.front()].severity);
+      EXPECT_FALSE(panel.rows()[group.findings[i]]->isVisible());
+    }
+  }
+  EXPECT_EQ(listed.size(), findings.size());
+  ASSERT_LT(groups.size(), findings.size() / 2);
+  const auto fold = std::find_if(panel.folds().begin(), panel.folds().end(),
+                                 [](LinkButton* one) { return one->text().contains("Burnisher, 1500 rpm"); });
+  ASSERT_NE(fold, panel.folds().end());
+  EXPECT_TRUE((*fold)->text().contains("CAUTION")) << (*fold)->text().toStdString();
+  QTest::keyClick(*fold, Qt::Key_Space);
+  const auto shown = [this] {
+    return std::count_if(panel.rows().begin(), panel.rows().end(),
+                         [](const FindingRow* row) { return row->isVisible(); });
+  };
+  const auto before = shown();
+  EXPECT_GT(static_cast<std::size_t>(before), groups.size() + 5);
+  judge();  // and it stays unfolded
+  EXPECT_TRUE(QTest::qWaitFor([&] { return shown() == before; }));
 }
 
 TEST_F(FindingsPanelTest, DoThisIsOneEditThatCanBeUndone) {
