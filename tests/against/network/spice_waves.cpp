@@ -5,7 +5,7 @@
 #include <numbers>
 #include <sstream>
 
-#include "against/network/spice_process.h"
+#include "support/spice_process.h"
 
 namespace cordreach::testing {
 

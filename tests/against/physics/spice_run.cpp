@@ -2,21 +2,18 @@
 // Netlist, run and table of a transient.
 #include "against/physics/spice_run.h"
 
-#include <unistd.h>
-
 #include <algorithm>
-#include <cstdlib>
-#include <filesystem>
-#include <fstream>
 #include <sstream>
+
+#include "support/spice_process.h"
 
 namespace cordreach::testing {
 namespace {
 
 // Rows of time and value, once for each that was asked for.
-std::vector<SpiceSeries> readTable(const std::filesystem::path& file, std::size_t wanted) {
+std::vector<SpiceSeries> readTable(const std::string& text, std::size_t wanted) {
   std::vector<SpiceSeries> series(wanted);
-  std::ifstream in(file);
+  std::istringstream in(text);
   std::string line;
   while (std::getline(in, line)) {
     std::istringstream row(line);
@@ -32,21 +29,13 @@ std::vector<SpiceSeries> readTable(const std::filesystem::path& file, std::size_
 
 std::vector<SpiceSeries> runSpice(const std::string& circuit, const std::vector<std::string>& wanted, double stepS,
                                   double endS) {
-  std::string folder = (std::filesystem::temp_directory_path() / "cordreach-spice-XXXXXX").string();
-  if (mkdtemp(folder.data()) == nullptr) return {};
-  const std::filesystem::path place(folder);
-  std::ofstream netlist(place / "start.cir");
+  std::ostringstream netlist;
   netlist << "start\n"
           << circuit << ".control\nset wr_singlescale=0\nset numdgt=10\ntran " << stepS << " " << endS << " 0 " << stepS
-          << " uic\nwrdata answers.txt";
+          << " uic\nwrdata table.txt";
   for (const std::string& name : wanted) netlist << " " << name;
   netlist << "\nquit\n.endc\n.end\n";
-  netlist.close();
-  const std::string command = "cd '" + folder + "' && ngspice -b start.cir > log.txt 2> errors.txt";
-  const int status = std::system(command.c_str());
-  auto series = status == 0 ? readTable(place / "answers.txt", wanted.size()) : std::vector<SpiceSeries>{};
-  std::filesystem::remove_all(place);
-  return series;
+  return readTable(spiceOutput(netlist.str(), "table.txt"), wanted.size());
 }
 
 double at(const SpiceSeries& series, double timeS) {

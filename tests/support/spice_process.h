@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "against/network/spice_process.h"
+// One run of `ngspice -b` in a temporary folder.
+#pragma once
 
 #include <unistd.h>
 
@@ -7,10 +8,14 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <string>
 
 namespace cordreach::testing {
 
-std::string spiceOutput(const std::string& netlist, const std::string& file) {
+inline constexpr const char* kSpicePrinted = "answers.txt";  // what it printed
+
+// The contents of that file after the run; empty if ngspice is missing, fails, or does not write it.
+inline std::string spiceOutput(const std::string& netlist, const std::string& file = kSpicePrinted) {
   std::string folder = (std::filesystem::temp_directory_path() / "cordreach-spice-XXXXXX").string();
   if (mkdtemp(folder.data()) == nullptr) return {};
   const std::filesystem::path place(folder);
