@@ -7,8 +7,8 @@
 
 #include "console/json_writer.h"
 #include "io/edit_json.h"
-#include "rules/case.h"
 #include "rules/judge.h"
+#include "site/assigning.h"
 #include "text/columns.h"
 #include "text/error_text.h"
 #include "text/finding_text.h"
@@ -60,7 +60,7 @@ void putCircuit(JsonWriter& json, const study::CircuitAnswer& circuit, const sit
   }
   json.openObject();
   json.text("id", circuit.id.text());
-  json.text("name", rules::circuitLabel(site.at<site::Circuit>(circuit.id), site));
+  json.text("name", site::circuitNumberOf(site, site.at<site::Circuit>(circuit.id)));
   json.number("rating_a", circuit.breaker.rating ? Number(circuit.breaker.rating->si()) : std::nullopt);
   json.band("current_a", current).band("margin_a", margin);
   putTrip(json, circuit.breaker.trip);

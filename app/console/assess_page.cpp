@@ -7,8 +7,8 @@
 #include <set>
 
 #include "console/page.h"
-#include "rules/case.h"
 #include "rules/judge.h"
+#include "site/assigning.h"
 #include "text/finding_text.h"
 #include "text/quantity_text.h"
 
@@ -238,7 +238,7 @@ class AssessPage {
   }
 
   [[nodiscard]] std::string labelOf(const study::CircuitAnswer& circuit) const {
-    return rules::circuitLabel(m_answer.site.at<site::Circuit>(circuit.id), m_answer.site);
+    return site::circuitNumberOf(m_answer.site, m_answer.site.at<site::Circuit>(circuit.id));
   }
 
   [[nodiscard]] std::vector<std::string> circuitRow(const study::CircuitAnswer& circuit) const {

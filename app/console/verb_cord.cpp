@@ -8,6 +8,7 @@
 #include "console/arguments.h"
 #include "console/console.h"
 #include "console/cord_output.h"
+#include "console/wiring_argument.h"
 #include "io/site_file.h"
 #include "physics/breaker_spec.h"
 #include "site/file_words.h"
@@ -44,26 +45,12 @@ struct CordSites {
 
 using Refusal = std::optional<int>;
 
-template <class T>
-site::Known<T> stated(T value, const std::string& typed) {
-  return site::Stated<T>{std::move(value), {}, {}, typed, {}, {}, {}};
-}
-
 Refusal readBreaker(const CordOptions& options, const Console& console, planning::CordQuestion& question) {
   if (options.breaker == "unknown" || !options.at.empty()) return std::nullopt;
   if (options.breaker.empty()) return console.refuse({"console.no_breaker", {}, {}});
   const base::Result<physics::Breaker> breaker = physics::parseBreaker(options.breaker);
   if (!breaker) return console.refuse("--breaker", breaker.error());
   question.breaker = breaker.value().rating;
-  return std::nullopt;
-}
-
-Refusal readRun(const CordOptions& options, const Console& console, planning::CordQuestion& question) {
-  if (options.run.empty()) return std::nullopt;
-  const base::Result<units::WireRun> run = units::parseWireRun(options.run);
-  if (!run) return console.refuse("--run", run.error());
-  question.run = stated(run.value().length, options.run);
-  question.runSize = stated(run.value().size, options.run);
   return std::nullopt;
 }
 
@@ -135,7 +122,7 @@ Refusal readQuestion(const CordOptions& options, const Console& console, CordSit
   }
   question.distance = distance.value();
   if (const Refusal refusal = readBreaker(options, console, question)) return refusal;
-  if (const Refusal refusal = readRun(options, console, question)) return refusal;
+  if (const Refusal refusal = readRun(options.run, console, question)) return refusal;
   if (const Refusal refusal = readFace(options, console, question)) return refusal;
   if (const Refusal refusal = readJacket(options, console, question)) return refusal;
   return readPlace(options, console, sites, question);

@@ -11,6 +11,7 @@
 #include "console/arguments.h"
 #include "console/console.h"
 #include "console/fault_output.h"
+#include "console/wiring_argument.h"
 #include "units/parse.h"
 
 namespace cordreach::console {
@@ -45,11 +46,6 @@ struct FaultOptions {
 
 using Refusal = std::optional<int>;
 
-template <class T>
-site::Known<T> stated(T value, const std::string& typed) {
-  return site::Stated<T>{std::move(value), {}, {}, typed, {}, {}, {}};
-}
-
 Refusal readWiring(const FaultOptions& options, const Console& console, planning::FaultQuestion& question) {
   base::Result<site::CordMake> cord = parseCordArgument(options.cord);
   if (!cord) return console.refuse("--cord", cord.error());
@@ -57,12 +53,7 @@ Refusal readWiring(const FaultOptions& options, const Console& console, planning
   const base::Result<physics::Breaker> breaker = physics::parseBreaker(options.breaker);
   if (!breaker) return console.refuse("--breaker", breaker.error());
   question.breaker = breaker.value();
-  if (options.run.empty()) return std::nullopt;
-  const base::Result<units::WireRun> run = units::parseWireRun(options.run);
-  if (!run) return console.refuse("--run", run.error());
-  question.run = stated(run.value().length, options.run);
-  question.runSize = stated(run.value().size, options.run);
-  return std::nullopt;
+  return readRun(options.run, console, question);
 }
 
 Refusal readConditions(const FaultOptions& options, const Console& console, planning::FaultQuestion& question) {

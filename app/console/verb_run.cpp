@@ -9,7 +9,6 @@
 #include "console/console.h"
 #include "console/run_output.h"
 #include "io/site_file.h"
-#include "study/chances.h"
 #include "units/parse.h"
 
 namespace cordreach::console {
@@ -28,15 +27,14 @@ struct RunOptions {
 };
 
 // Asked only where a curve trips: each takes as many runs of its own.
-std::vector<std::optional<double>> chancesOf(const site::Site& site, const study::DayRun& run) {
+Chances chancesOf(const site::Site& site, const study::DayRun& run) {
   study::ChanceOptions options;
   options.samples = kChanceSamples;
-  std::vector<std::optional<double>> chances;
+  Chances chances;
   for (const study::DayCircuit& circuit : run.circuits) {
     const auto* id = std::get_if<site::CircuitId>(&circuit.subject);
     const bool asked = id != nullptr && circuit.trip && circuit.trip->earliest;
-    const auto chance = asked ? study::chanceOf(site, *id, options) : std::nullopt;
-    chances.push_back(chance ? std::optional(chance->trips) : std::nullopt);
+    chances.push_back(asked ? study::chanceOf(site, *id, options) : std::nullopt);
   }
   return chances;
 }
@@ -60,8 +58,9 @@ int runRun(const RunOptions& options, const Console& console) {
       std::none_of(run.events.begin(), run.events.end(), [](const study::DayEvent& event) { return event.isFault(); });
   const int exit = sound ? kSound : kUnsound;
   if (options.csv) return console.answer(runCsv(run), exit);
-  if (options.json) return console.answer(runJson(run, chancesOf(site.value(), run)), exit);
-  return console.answer(runPage(site.value(), run, console.book, console.color), exit);
+  const Chances chances = chancesOf(site.value(), run);
+  if (options.json) return console.answer(runJson(run, chances), exit);
+  return console.answer(runPage(site.value(), run, chances, console.book, console.color), exit);
 }
 
 }  // namespace

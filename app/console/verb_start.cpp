@@ -86,14 +86,13 @@ Refusal readWay(const StartOptions& options, const Console& console, StartAsked&
   return std::nullopt;
 }
 
-// The findings about this start alone.
+// The findings about this start alone, not about what comes on beside it.
 std::vector<rules::Finding> aboutStart(const StartQuestion& question) {
   const study::Answer answer = study::assess(question.site);
   std::vector<rules::Finding> findings = rules::judge(question.site, answer);
+  const rules::Subject own{rules::SubjectKind::Hookup, question.hookup.text()};
   std::erase_if(findings, [&](const rules::Finding& finding) {
-    const bool isStart = finding.code.rfind("start.", 0) == 0;
-    return !isStart ||
-           std::find(finding.hookups.begin(), finding.hookups.end(), question.hookup) == finding.hookups.end();
+    return finding.code.rfind("start.", 0) != 0 || finding.subjects.front() != own;
   });
   return findings;
 }

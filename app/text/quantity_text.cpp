@@ -120,7 +120,9 @@ std::string numberText(const Locale& locale, double value, int decimals) {
 }
 
 std::string quantityText(const Phrasebook& book, std::string_view name, double value, QuantityOptions options) {
-  if (endsWith(name, "from_s") || endsWith(name, "until_s")) return timeOfDayText(value);
+  if (endsWith(name, "from_s") || endsWith(name, "until_s") || endsWith(name, "clock_s")) {
+    return timeOfDayText(value);
+  }
   const std::string_view unit = unitOf(name);
   if (unit == "s") return spanText(book, value);
   if (!std::isfinite(value)) return book.say("word.unknown");

@@ -5,7 +5,7 @@
 //   _s                  a span: "40 s", "about 4 minutes", "8 min"       _awg "14 AWG", "1/0 AWG"
 //   _percent            whole                                            _rpm to the next 10, in turns a minute
 //   _mm2                "2.5 mm²"                                        _h   hours
-//   from_s, until_s     a time of day: "18:15"
+//   from_s, until_s, clock_s     a time of day: "18:15"
 // Anything else is the bare number.
 #pragma once
 

@@ -119,10 +119,12 @@ base::Result<Table> readTableTsv(std::string_view text) {
   return bounded(parsed(plain.value(), '\t', false));
 }
 
+std::string csvText(std::string_view cell) { return quoted(inertCell(cell)); }
+
 std::string writeTableCsv(const Table& table) {
   std::string text = "\xEF\xBB\xBF";
   for (const TableRow& row : table) {
-    for (std::size_t i = 0; i < row.size(); ++i) text += (i > 0 ? "," : "") + quoted(inertCell(row[i]));
+    for (std::size_t i = 0; i < row.size(); ++i) text += (i > 0 ? "," : "") + csvText(row[i]);
     text += "\r\n";
   }
   return text;

@@ -21,6 +21,9 @@ inline constexpr std::size_t kMostTableColumns = 200;
 // quotes.
 [[nodiscard]] base::Result<Table> readTableCsv(std::string_view bytes);
 
+// A cell quoted and inert: for texts among the plain numbers of a table that is written row by row.
+[[nodiscard]] std::string csvText(std::string_view cell);
+
 // UTF-8 with its mark, without which spreadsheets take it for something else; every cell quoted and inert.
 [[nodiscard]] std::string writeTableCsv(const Table& table);
 

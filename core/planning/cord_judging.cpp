@@ -17,8 +17,14 @@ using rules::Severity;
 // A tired breaker acts when the earliest curve does: what else is only told is then to be counted on.
 void countOnEarlyTrips(std::vector<rules::Finding>& findings) {
   for (rules::Finding& finding : findings) {
-    if (finding.code == "breaker.trips_early") finding.severity = std::max(finding.severity, Severity::Caution);
+    const bool early = finding.code == "breaker.trips_early" || finding.code == "start.trips_early";
+    if (early) finding.severity = std::max(finding.severity, Severity::Caution);
   }
+}
+
+// A machine that does not start says more than the amps of one that stands, which fall as the cord gets longer.
+bool tellsMore(const rules::Finding& finding) {
+  return finding.code == "machine.stall" || finding.code == "start.never";
 }
 
 JudgedCase judgeOn(const CordQuestion& question, units::Current breaker, const site::Cord* extension) {
@@ -34,10 +40,9 @@ JudgedCase judgeOn(const CordQuestion& question, units::Current breaker, const s
   JudgedCase judged{*hookup, rules::verdictOf(id, findings), {}, {}};
   for (const rules::Finding& finding : findings) {
     const bool colours = std::find(finding.hookups.begin(), finding.hookups.end(), id) != finding.hookups.end();
-    if (finding.severity == judged.verdict && colours) {
-      judged.worst = finding;
-      break;
-    }
+    if (finding.severity != judged.verdict || !colours) continue;
+    if (!judged.worst || tellsMore(finding)) judged.worst = finding;
+    if (tellsMore(finding)) break;
   }
   const rules::Case in(site, answer);
   for (const rules::HookupCase& one : in.hookups()) {

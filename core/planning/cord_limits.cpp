@@ -135,8 +135,7 @@ std::optional<CordLimit> limitOfFinding(std::string_view code) {
       {"drop.branch", CordLimit::Volts},          {"drop.total", CordLimit::Volts},
       {"heat.beyond_model", CordLimit::Heat},     {"cord.conductor_over_rating", CordLimit::Heat},
       {"cord.jacket_over_60", CordLimit::Heat},   {"plug.over_rise", CordLimit::Heat},
-      {"machine.stall", CordLimit::Start},        {"fault.not_cleared", CordLimit::Clearing},
-      {"fault.cleared_late", CordLimit::Clearing}};
+      {"fault.not_cleared", CordLimit::Clearing}, {"fault.cleared_late", CordLimit::Clearing}};
   const auto at = about.find(code);
   return at == about.end() ? std::nullopt : std::optional(at->second);
 }

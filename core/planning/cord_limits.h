@@ -30,7 +30,8 @@ struct LimitUse {
 //   clearing  seconds until the likely breaker cuts off a fault at the cord's end over those that the cord stands
 [[nodiscard]] std::vector<LimitUse> limitsOf(const rules::Case& in, const rules::HookupCase& hookup);
 
-// The limit that a finding is about; none: it is about something else (the circuit, the plug, the copper's thickness).
+// The limit that a finding is about; none: it is about something else (the circuit, the plug, the copper's thickness, a
+// machine that does not start at all).
 [[nodiscard]] std::optional<CordLimit> limitOfFinding(std::string_view code);
 
 // The limit that is used most; null: none is known.

@@ -46,7 +46,9 @@ std::vector<Remedy> search(const rules::Finding& finding, const std::vector<rule
   if (finding.accepted) return remedies;
   for (const Candidate& candidate : candidatesFor(finding, trials.site())) {
     if (remedies.size() == offers || trials.stopped()) break;
-    const std::optional<Trial>& trial = trials.of(candidate);
+    const std::optional<Trial>& byMoments = trials.of(candidate);
+    if (!byMoments || trials.stopped() || !mends(candidate, *byMoments, finding, present)) continue;
+    const std::optional<Trial>& trial = trials.inTime(candidate);
     if (!trial || trials.stopped() || !mends(candidate, *trial, finding, present)) continue;
     remedies.push_back({candidate.code, candidate.arguments, candidate.edit, numbersAfter(candidate, *trial)});
   }

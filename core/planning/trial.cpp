@@ -21,7 +21,8 @@ void addPanels(const Candidate& candidate, const site::Site& site, std::set<site
   }
 }
 
-std::optional<Trial> run(const Candidate& candidate, const site::Site& site, const base::Progress& progress) {
+std::optional<Trial> run(const Candidate& candidate, const site::Site& site, bool inTime,
+                         const base::Progress& progress) {
   site::Site changed = site;
   if (!site::apply(candidate.edit, changed)) return {};
   study::StudyOptions options;
@@ -29,6 +30,7 @@ std::optional<Trial> run(const Candidate& candidate, const site::Site& site, con
   addPanels(candidate, site, *options.panels);
   addPanels(candidate, changed, *options.panels);
   options.likelyOnly = true;
+  options.inTime = inTime;
   options.progress.stop = progress.stop;
   Trial trial{study::assess(changed, options), {}};
   trial.findings = rules::judge(changed, trial.answer);
@@ -53,12 +55,13 @@ bool wasThere(const rules::Finding& finding, const std::vector<rules::Finding>& 
 
 }  // namespace
 
-const std::optional<Trial>& Trials::of(const Candidate& candidate) {
-  const auto known =
-      std::find_if(m_tried.begin(), m_tried.end(), [&](const auto& tried) { return tried.first == candidate.edit; });
-  if (known != m_tried.end()) return known->second;
-  m_tried.emplace_back(candidate.edit, run(candidate, m_site, m_progress));
-  return m_tried.back().second;
+const std::optional<Trial>& Trials::tried(const Candidate& candidate, bool inTime) {
+  const auto known = std::find_if(m_tried.begin(), m_tried.end(), [&](const Tried& tried) {
+    return tried.inTime == inTime && tried.edit == candidate.edit;
+  });
+  if (known != m_tried.end()) return known->trial;
+  m_tried.push_back({candidate.edit, inTime, run(candidate, m_site, inTime, m_progress)});
+  return m_tried.back().trial;
 }
 
 bool mends(const Candidate& candidate, const Trial& trial, const rules::Finding& finding,

@@ -22,15 +22,24 @@ class Trials {
  public:
   explicit Trials(const site::Site& site, base::Progress progress = {}) : m_site(site), m_progress(progress) {}
 
-  // None: the edit does not apply, or would break the site.
-  [[nodiscard]] const std::optional<Trial>& of(const Candidate& candidate);
+  // By moments. None: the edit does not apply, or would break the site.
+  [[nodiscard]] const std::optional<Trial>& of(const Candidate& candidate) { return tried(candidate, false); }
+  // Through the planned day, too, which takes longer: to be asked of what has passed the other.
+  [[nodiscard]] const std::optional<Trial>& inTime(const Candidate& candidate) { return tried(candidate, true); }
   [[nodiscard]] bool stopped() const { return m_progress.stopRequested(); }
   [[nodiscard]] const site::Site& site() const { return m_site; }
 
  private:
+  struct Tried {
+    site::Edit edit;
+    bool inTime = false;
+    std::optional<Trial> trial;
+  };
+  const std::optional<Trial>& tried(const Candidate& candidate, bool inTime);
+
   const site::Site& m_site;
   base::Progress m_progress;
-  std::vector<std::pair<site::Edit, std::optional<Trial>>> m_tried;
+  std::vector<Tried> m_tried;
 };
 
 // Whether the finding is gone, the changed hookups are below CAUTION and nothing of CAUTION or above is new.

@@ -41,6 +41,7 @@ namespace cordreach::rules {
 [[nodiscard]] Findings receptacleSingleFifteenOnTwenty(const Case&, const Rule&);
 
 [[nodiscard]] Findings breakerTripsEarly(const Case&, const Rule&);
+[[nodiscard]] Findings startTripsEarly(const Case&, const Rule&);
 [[nodiscard]] Findings startDips(const Case&, const Rule&);
 [[nodiscard]] Findings leakageMayTrip(const Case&, const Rule&);
 [[nodiscard]] Findings faultClearedLate(const Case&, const Rule&);

@@ -10,7 +10,7 @@ namespace {
 void aboutBreaker(FindingBuilder& finding, const study::BreakerAnswer& breaker) {
   if (breaker.rating) finding.with(amperes("rating_a", *breaker.rating));
   finding.with(amperes("current_a", breaker.current)).with(amperes("carrying_a", breaker.carrying));
-  finding.with(seconds("run_s", breaker.run));
+  finding.with(seconds("run_s", breaker.run)).happens(breaker.tripsAt);
   if (breaker.trip->earliest) finding.with(seconds("earliest_s", *breaker.trip->earliest));
   if (breaker.trip->likely) finding.with(seconds("likely_s", *breaker.trip->likely));
   if (breaker.trip->latest) finding.with(seconds("latest_s", *breaker.trip->latest));
@@ -56,6 +56,22 @@ Finding onCircuit(const study::CircuitAnswer& answer, const Worst& worst, const 
   return finding.done();
 }
 
+// A panel's main takes everything with it.
+Finding onMain(const study::MainAnswer& main, const Case& in, const Rule& rule) {
+  const site::Panel& panel = in.site().at<site::Panel>(main.id);
+  FindingBuilder finding(rule);
+  finding.subject(SubjectKind::Panel, main.id.text()).with(text("panel", panel.name));
+  for (const HookupCase& hookup : in.hookups()) {
+    const auto& ids = main.hookups;
+    if (std::find(ids.begin(), ids.end(), hookup.hookup->id) == ids.end()) continue;
+    finding.subject(SubjectKind::Hookup, hookup.hookup->id.text()).colours(hookup);
+    finding.why("share.machine",
+                {text("machine", hookup.machine->name), amperes("current_a", hookup.answer->current.likely)});
+  }
+  aboutBreaker(finding, main.breaker);
+  return finding.why("breaker.rated", {amperes("rating_a", main.breaker.rating.value_or(units::Current{}))}).done();
+}
+
 }  // namespace
 
 BreakerVerdict verdictOn(const study::BreakerAnswer& breaker) {
@@ -70,6 +86,9 @@ Findings breakersThat(BreakerVerdict verdict, const Case& in, const Rule& rule) 
   for (const study::CircuitAnswer& answer : in.answer().circuits) {
     const Worst worst = worstOn(answer, in.on(answer.id));
     if (worst.verdict == verdict) found.push_back(onCircuit(answer, worst, in, rule));
+  }
+  for (const study::MainAnswer& main : in.answer().mains) {
+    if (verdictOn(main.breaker) == verdict) found.push_back(onMain(main, in, rule));
   }
   for (const HookupCase& hookup : in.hookups()) {
     if (hookup.circuit != nullptr || verdictOn(hookup.answer->breaker) != verdict) continue;

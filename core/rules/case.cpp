@@ -27,10 +27,6 @@ bool together(const std::optional<site::Hours>& a, const std::optional<site::Hou
   return !a || !b || a->overlaps(*b);
 }
 
-std::string circuitLabel(const site::Circuit& circuit, const site::Site& site) {
-  return site.at<site::Panel>(circuit.panel).name + "-" + circuit.number;
-}
-
 std::vector<Link> chainOf(const site::Hookup& hookup, const site::Site& site) {
   std::vector<Link> chain;
   for (const site::ChainLink& link : site::linksOf(site, hookup)) {

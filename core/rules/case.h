@@ -78,7 +78,4 @@ class Case {
 // Both without hours count as on together with everything.
 [[nodiscard]] bool together(const std::optional<site::Hours>& a, const std::optional<site::Hours>& b);
 
-// "1A-4": the panel's name and the number on it.
-[[nodiscard]] std::string circuitLabel(const site::Circuit& circuit, const site::Site& site);
-
 }  // namespace cordreach::rules

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "base/contract.h"
+#include "site/assigning.h"
 
 namespace cordreach::rules {
 
@@ -58,6 +59,10 @@ FindingBuilder& FindingBuilder::at(const std::optional<units::Duration>& moment)
   return *this;
 }
 
+FindingBuilder& FindingBuilder::happens(const std::optional<units::Duration>& time) {
+  return time ? with(seconds("clock_s", *time)).at(time) : *this;
+}
+
 FindingBuilder& FindingBuilder::about(const HookupCase& hookup, const Case& in) {
   subject(SubjectKind::Hookup, hookup.hookup->id.text());
   subject(SubjectKind::Machine, hookup.machine->id.text());
@@ -86,7 +91,7 @@ FindingBuilder& FindingBuilder::about(const Link& link) {
 
 FindingBuilder& FindingBuilder::about(const site::Circuit& circuit, const Case& in) {
   subject(SubjectKind::Circuit, circuit.id.text());
-  with(text("circuit", circuitLabel(circuit, in.site())));
+  with(text("circuit", site::circuitNumberOf(in.site(), circuit)));
   if (circuit.rating) with(amperes("rating_a", circuit.rating->value));
   return *this;
 }

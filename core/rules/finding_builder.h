@@ -29,6 +29,8 @@ class FindingBuilder {
   FindingBuilder& with(base::Argument argument);  // the first of a name stays
   FindingBuilder& why(std::string code, base::Arguments arguments = {}, std::optional<double> share = {});
   FindingBuilder& at(const std::optional<units::Duration>& moment);
+  // In the course of the planned day, at that time of it: told as "clock_s", and its moment. None: leaves all as it is.
+  FindingBuilder& happens(const std::optional<units::Duration>& time);
   // The hookup with its machine, outlet and circuit as subjects, its names as arguments.
   FindingBuilder& about(const HookupCase& hookup, const Case& in);
   // A piece of cord as subject with its name, size and length: an extension, or a machine's own.

@@ -3,9 +3,17 @@
 
 #include <algorithm>
 
+#include "rules/rule_table.h"
+
 namespace cordreach::rules {
 
 namespace {
+
+// The branch is part of the whole way: where all of it is told, its part is not told again.
+bool losesTooMuchInAll(const HookupCase& hookup) {
+  const study::HookupAnswer& answer = *hookup.answer;
+  return exceeds(answer.outletDrop / answer.nominal, ruleOf("drop.total").limitFraction());
+}
 
 bool sameContact(const HookupCase& a, const HookupCase& b) { return a.contact == b.contact; }
 
@@ -17,6 +25,7 @@ Findings outletsThatDrop(units::Voltage study::HookupAnswer::*drop, const Case& 
     if (hookup.contact == nullptr || hookup.answer->nominal.si() <= 0.0) continue;
     const double fraction = hookup.answer->*drop / hookup.answer->nominal;
     if (!exceeds(fraction, rule.limitFraction())) continue;
+    if (drop == &study::HookupAnswer::branchDrop && losesTooMuchInAll(hookup)) continue;
     const auto known =
         std::find_if(worst.begin(), worst.end(), [&](const HookupCase* other) { return sameContact(*other, hookup); });
     if (known == worst.end()) {

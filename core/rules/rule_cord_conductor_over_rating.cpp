@@ -11,6 +11,7 @@ Findings cordConductorOverRating(const Case& in, const Rule& rule) {
     if (!cord.answer->conductor || cord.answer->conductor->likely <= cord.answer->limit) continue;
     FindingBuilder finding(rule);
     aboutHeat(finding, cord, in);
+    finding.happens(cord.answer->limitAt);
     whyHot(finding, cord);
     found.push_back(finding.done());
   }

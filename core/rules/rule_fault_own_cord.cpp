@@ -13,6 +13,10 @@ Findings faultOwnCord(const Case& in, const Rule& rule) {
     if (cords.empty() || cords.size() != hookup.chain.size()) continue;
     const auto& fault = cords.back().fault;
     if (verdictOn(fault) != FaultVerdict::LikelyLate) continue;
+    // An extension that a fault at its own end burns already is told as that.
+    if (fault->damaged + 1 < cords.size() && verdictOn(cords[fault->damaged].fault) == FaultVerdict::LikelyLate) {
+      continue;
+    }
     FindingBuilder finding(rule);
     finding.about(hookup.chain.back()).with(text("machine", hookup.machine->name));
     if (fault->damaged + 1 < cords.size()) {

@@ -11,6 +11,7 @@ Findings heatBeyondModel(const Case& in, const Rule& rule) {
     if (!cord.answer->beyondModel()) continue;
     FindingBuilder finding(rule);
     aboutHeat(finding, cord, in);
+    finding.happens(cord.answer->limitAt);
     whyHot(finding, cord);
     found.push_back(finding.with(number("model_limit_c", rule.limitValue())).done());
   }

@@ -13,6 +13,7 @@ Findings machineStall(const Case& in, const Rule& rule) {
     FindingBuilder finding(rule);
     finding.about(hookup, in).with(text("when", answer.stalledCold ? "cold" : "warm"));
     finding.with(volts("voltage_v", answer.voltage.likely)).with(amperes("current_a", answer.current.likely));
+    finding.happens(answer.stalledAt);
     whyDrop(finding, hookup);
     found.push_back(finding.done());
   }

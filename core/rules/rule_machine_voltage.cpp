@@ -13,6 +13,8 @@ Findings machineVoltage(const Case& in, const Rule& rule) {
     if (hookup.contact == nullptr || hookup.contact->dead || answer.current.likely.si() <= 0.0) continue;
     const VoltageLimits limits = voltageLimitsOf(*hookup.inlet, answer.nominal, rule.limitFraction());
     const bool low = answer.voltage.likely < limits.low;
+    // Too few to run on at all is told as that.
+    if (low && (answer.stalledCold || answer.stalledWarm)) continue;
     if (!low && answer.voltage.likely <= limits.high) continue;
     FindingBuilder finding(rule);
     finding.about(hookup, in).with(text("side", low ? "low" : "high"));

@@ -5,22 +5,6 @@
 
 namespace cordreach::rules {
 
-Findings startTrips(const Case& in, const Rule& rule) {
-  Findings found;
-  for (const HookupCase& hookup : in.hookups()) {
-    const auto& start = hookup.answer->start;
-    if (!start || !start->trip || !start->trip->likely) continue;
-    FindingBuilder finding(rule);
-    aboutStart(finding, hookup, in);
-    finding.with(seconds("likely_s", *start->trip->likely));
-    if (start->trip->earliest) finding.with(seconds("earliest_s", *start->trip->earliest));
-    if (start->trip->latest) finding.with(seconds("latest_s", *start->trip->latest));
-    if (hookup.answer->breaker.rating) {
-      finding.why("breaker.rated", {amperes("rating_a", *hookup.answer->breaker.rating)});
-    }
-    found.push_back(finding.done());
-  }
-  return found;
-}
+Findings startTrips(const Case& in, const Rule& rule) { return startsThat(StartVerdict::Trips, in, rule); }
 
 }  // namespace cordreach::rules

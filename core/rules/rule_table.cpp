@@ -47,6 +47,7 @@ constexpr auto kFunctions = std::to_array<std::pair<std::string_view, Apply>>({
     {"receptacle.twenty_on_fifteen", receptacleTwentyOnFifteen},
     {"receptacle.single_fifteen_on_twenty", receptacleSingleFifteenOnTwenty},
     {"breaker.trips_early", breakerTripsEarly},
+    {"start.trips_early", startTripsEarly},
     {"start.dips", startDips},
     {"leakage.may_trip", leakageMayTrip},
     {"fault.cleared_late", faultClearedLate},

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a site comes to: every circuit, hookup, outlet and cord at its worst moment, keyed by the site's ids.
+// Worst by moments, each at rest, or in the course of the planned day, whichever is the stricter (day_answer.h).
 // Facts only; what they mean is the business of the rules.
 #pragma once
 
@@ -35,6 +36,8 @@ struct BreakerAnswer {
   units::Current carrying;                 // what it carried just before
   units::Current current;                  // what then flows
   units::Duration run;                     // for how long that can flow: the planned run or the load's own cycle
+  // Time of the planned day at which it trips in the day's course, by the likely curve, else by the earliest.
+  std::optional<units::Duration> tripsAt{};
 };
 
 struct CircuitAnswer {
@@ -80,6 +83,7 @@ struct CordAnswer {
   std::optional<units::Duration> timeToLimit;  // from cold; none: never
   Band<units::TemperatureRise> plugRise;       // of its plug in the socket before it
   std::optional<FaultAnswer> fault{};          // at its far end; none: not studied
+  std::optional<units::Duration> limitAt{};    // time of the planned day at which it passes its limit in the course
 
   [[nodiscard]] bool own() const { return !id.has_value(); }
   [[nodiscard]] bool beyondModel() const { return !conductor.has_value(); }
@@ -95,20 +99,28 @@ struct HookupAnswer {
   std::optional<units::Duration> moment{};
   units::Duration run{};  // how long it is on
   Band<units::Current> current{};
-  Band<units::Voltage> voltage{};          // at the machine's terminals
-  Band<units::Voltage> drop{};             // below the open-circuit source
-  units::Voltage nominal{};                // of the system, between the poles it is on
-  units::Voltage branchDrop{};             // panel to outlet
-  units::Voltage outletDrop{};             // source to outlet
-  units::Voltage dropWithoutOthers{};      // source to outlet, were it alone: what its own current costs
-  std::optional<Band<double>> speedRpm{};  // of the machine, when its plate says one
-  bool stalledCold = false;                // has no running point from the start
-  bool stalledWarm = false;                // runs at first, not once its cords are warm
-  bool stalledAdverse = false;             // has none, cold or warm, with all that is uncertain at its worse end
-  units::Current socketPlateSum{};         // of everything fed through the outlet's contact
-  BreakerAnswer breaker{};                 // of its circuit, or of the supposed one
-  std::vector<CordAnswer> cords{};         // from the outlet on; the machine's own is the last
-  std::optional<StartAnswer> start{};      // switching it on, at that moment; none: not on
+  Band<units::Voltage> voltage{};              // at the machine's terminals
+  Band<units::Voltage> drop{};                 // below the open-circuit source
+  units::Voltage nominal{};                    // of the system, between the poles it is on
+  units::Voltage branchDrop{};                 // panel to outlet
+  units::Voltage outletDrop{};                 // source to outlet
+  units::Voltage dropWithoutOthers{};          // source to outlet, were it alone: what its own current costs
+  std::optional<Band<double>> speedRpm{};      // of the machine, when its plate says one
+  bool stalledCold = false;                    // has no running point from the start
+  bool stalledWarm = false;                    // runs at first, not once its cords are warm
+  bool stalledAdverse = false;                 // has none, cold or warm, with all that is uncertain at its worse end
+  std::optional<units::Duration> stalledAt{};  // time of the planned day at which it stalls in the course
+  units::Current socketPlateSum{};             // of everything fed through the outlet's contact
+  BreakerAnswer breaker{};                     // of its circuit, or of the supposed one
+  std::vector<CordAnswer> cords{};             // from the outlet on; the machine's own is the last
+  std::optional<StartAnswer> start{};          // switching it on, at that moment; none: not on
+};
+
+// A panel's main breaker that trips in the course of the planned day.
+struct MainAnswer {
+  site::PanelId id;
+  BreakerAnswer breaker;
+  std::vector<site::HookupId> hookups;  // that are on then and go off by it
 };
 
 struct OutletAnswer {
@@ -122,6 +134,8 @@ struct Answer {
   std::vector<HookupAnswer> hookups;
   std::vector<OutletAnswer> outlets;
   std::vector<LeakageAnswer> leakages;  // of every ground-fault device with anything behind it
+  std::vector<MainAnswer> mains;        // those that would trip
+  std::vector<LoadStart> loadStarts;    // of what comes on by itself on circuits that hookups share
 
   [[nodiscard]] const CircuitAnswer* find(const site::CircuitId& id) const;
   [[nodiscard]] const HookupAnswer* find(const site::HookupId& id) const;

@@ -3,10 +3,15 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 
 #include "study/circuit_answer.h"
+#include "study/day_answer.h"
+#include "study/day_run.h"
+#include "study/day_span.h"
 #include "study/hookup_answer.h"
+#include "study/load_start.h"
 #include "study/moments.h"
 #include "study/panel_family.h"
 #include "study/panel_states.h"
@@ -53,6 +58,8 @@ class FamilyStudy {
       }
     }
     addOutlets(answer);
+    auto starts = loadStartsOf(m_site, m_states, m_days);
+    std::move(starts.begin(), starts.end(), std::back_inserter(answer.loadStarts));
   }
 
  private:
@@ -103,6 +110,19 @@ void addHangingHookups(const site::Site& site, Answer& answer) {
   }
 }
 
+// What has hours, through the day: as it is planned, so no what-if.
+void addDay(const site::Site& site, const PanelFamilies& families, const StudyOptions& options, Answer& answer) {
+  if (!options.inTime || !options.lostNeutral.empty()) return;
+  const auto span = daySpanOf(site, families);
+  if (!span || options.progress.stopRequested()) return;
+  DayRunOptions day;
+  day.until = span->until;
+  day.panels = span->panels;
+  day.followLate = false;
+  day.progress.stop = options.progress.stop;
+  addCourse(site, runDay(site, day), answer);
+}
+
 void sortById(Answer& answer) {
   const auto byId = [](const auto& a, const auto& b) { return a.id < b.id; };
   std::stable_sort(answer.circuits.begin(), answer.circuits.end(), byId);
@@ -134,6 +154,7 @@ Answer assess(const site::Site& site, const StudyOptions& options) {
     addHangingHookups(site, answer);
   }
   sortById(answer);
+  addDay(site, families, options, answer);
   return answer;
 }
 

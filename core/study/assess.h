@@ -15,6 +15,7 @@ namespace cordreach::study {
 struct StudyOptions {
   std::optional<std::set<site::PanelId>> panels;  // none: all; else only what these feed
   bool likelyOnly = false;                        // every band shrinks to its likely value: for trying many changes
+  bool inTime = true;                             // what has hours is followed through the day, too
   std::set<site::CircuitId> lostNeutral;          // what if the neutral of these came off
   base::Progress progress{};
 };

@@ -113,6 +113,13 @@ bool canBeMeasured(UnknownKind kind) { return kind != UnknownKind::Breaker && ki
 
 }  // namespace
 
+std::string_view nameOf(UnknownKind kind) {
+  constexpr std::array<std::string_view, 9> kNames{"breaker",    "breaker_air", "supply_volts",
+                                                   "run_length", "cord_length", "cord_heat",
+                                                   "drag",       "load_amps",   "cycle_phase"};
+  return kNames.at(static_cast<std::size_t>(kind));
+}
+
 const Influence* Chance::worthMeasuring() const {
   constexpr double kLeast = 0.01;  // own: below that it would change nothing to be seen
   const auto found = std::find_if(influences.begin(), influences.end(),

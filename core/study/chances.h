@@ -17,6 +17,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/progress.h"
@@ -35,6 +36,8 @@ enum class UnknownKind {
   LoadAmps,     // of a fixed load
   CyclePhase,   // of a fixed load: when it comes on
 };
+
+[[nodiscard]] std::string_view nameOf(UnknownKind kind);  // "breaker", "breaker_air", ...: the words above, in files
 
 struct Influence {
   UnknownKind kind = UnknownKind::Breaker;

@@ -9,8 +9,7 @@ namespace {
 
 using units::Duration;
 
-constexpr Duration kUnplannedRun = 2.0 * units::hour;  // as for a hookup without hours
-constexpr Duration kStanding = 3.0 * units::hour;      // what is always on is on for at least as long as "continuous"
+constexpr Duration kStanding = 3.0 * units::hour;  // what is always on is on for at least as long as "continuous"
 
 bool sameHookups(const CircuitLoad& a, const CircuitLoad& b) {
   const auto hookupsOf = [](const CircuitLoad& load) {
@@ -29,13 +28,13 @@ Duration runFrom(const PanelStates& states, const std::vector<CircuitLoad>& load
       std::none_of(now.shares.begin(), now.shares.end(), [](const Share& share) { return share.hookup.has_value(); });
   if (onlyStanding) return kStanding;
   const auto& start = states.moments[moment].start;
-  if (!start) return kUnplannedRun;
+  if (!start) return unplannedRun();
   std::optional<Duration> until;
   for (std::size_t i = moment; i < states.moments.size(); ++i) {
     if (!sameHookups(loads[states.moments[i].state], now)) break;
     until = states.moments[i].until;
   }
-  return until ? *until - *start : kUnplannedRun;
+  return until ? *until - *start : unplannedRun();
 }
 
 // Where the things that are on at that moment came on together: what happens elsewhere cuts the day, not their run, and

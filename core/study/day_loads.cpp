@@ -73,8 +73,12 @@ void addChanges(const LoadSpan& span, std::vector<Change>& changes) {
   }
 }
 
-std::optional<timeline::StartPeak> startPeakOf(const physics::Nameplate& plate) {
+std::optional<timeline::StartPeak> startPeakOf(const physics::StartMachine& machine) {
+  physics::Nameplate plate = machine.plate;
   if (!(plate.current > units::Current{})) return std::nullopt;
+  // A letter that is none says nothing.
+  if (const auto amps = physics::startAmps(machine, physics::StartEdge::Typical))
+    plate.lockedRotorCurrent = amps.value();
   const physics::StartBand band = physics::startBand(plate);
   if (!(band.peakTypical > plate.current)) return std::nullopt;
   return timeline::StartPeak{physics::makeStartLaw(plate, physics::StartEdge::Typical),

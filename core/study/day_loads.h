@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "physics/load_nameplate.h"
+#include "physics/start_machine.h"
 #include "site/outlet.h"
 #include "timeline/day.h"
 
@@ -26,8 +26,8 @@ struct LoadSpan {
 // Adds its switching; of a cycle or a charge from then to then.
 void addChanges(const LoadSpan& span, std::vector<timeline::Change>& changes);
 
-// What a machine of that plate draws while it comes up to speed, typically, and for how long; none: no more than
-// running.
-[[nodiscard]] std::optional<timeline::StartPeak> startPeakOf(const physics::Nameplate& plate);
+// What a machine draws while it comes up to speed, typically, and for how long; none: no more than running. Its amps as
+// stated, by its code letter, else as its class has them.
+[[nodiscard]] std::optional<timeline::StartPeak> startPeakOf(const physics::StartMachine& machine);
 
 }  // namespace cordreach::study

@@ -14,10 +14,12 @@
 #include "study/breaker_answer.h"
 #include "study/day_events.h"
 #include "study/day_loads.h"
+#include "study/day_span.h"
 #include "study/load_book.h"
 #include "study/machine_plate.h"
 #include "study/moments.h"
 #include "study/scene.h"
+#include "study/start_study.h"
 #include "study/wiring.h"
 #include "timeline/cord_warmth.h"
 #include "timeline/wire_warmth.h"
@@ -35,20 +37,6 @@ std::set<site::PanelId> panelsOf(const site::Site& site) {
   return panels;
 }
 
-Duration startOf(const site::Site& site) {
-  std::optional<Duration> first;
-  const auto consider = [&first](Duration time) { first = std::min(first.value_or(time), time); };
-  for (const auto& hookup : site.all<site::Hookup>()) {
-    if (hookup.hours) consider(hookup.hours->from);
-  }
-  for (const auto& event : site.all<site::Event>()) consider(event.at);
-  if (first) return *first;
-  for (const auto& load : site.all<site::FixedLoad>()) {
-    if (load.hours) consider(load.hours->from);
-  }
-  return first.value_or(Duration{});
-}
-
 const site::CordMake& makeOf(const site::Site& site, const DaySubject& cord) {
   if (const auto* id = std::get_if<site::CordId>(&cord)) return site.at<site::Cord>(*id).make;
   const auto& own = std::get<OwnCord>(cord);
@@ -57,9 +45,9 @@ const site::CordMake& makeOf(const site::Site& site, const DaySubject& cord) {
 
 class DayPlanner {
  public:
-  DayPlanner(const site::Site& site, Duration until)
-      : m_site(site), m_wiring(wire(site, {Corner::Likely, panelsOf(site), {}})), m_book(site), m_events(site) {
-    m_plan.start = startOf(site);
+  DayPlanner(const site::Site& site, Duration until, const std::set<site::PanelId>& panels)
+      : m_site(site), m_wiring(wire(site, {Corner::Likely, panels, {}})), m_book(site), m_events(site) {
+    m_plan.start = dayStartOf(site);
     m_plan.day.until = until;
     m_plan.day.network = m_wiring.network;
   }
@@ -103,6 +91,14 @@ class DayPlanner {
       m_plan.day.protectedPoles.push_back({circuit, 0, 1, strictest, breakerAirOf(m_site)});
       m_plan.protectedPoles.emplace_back(outlet);
     }
+    for (const auto& [id, index] : m_wiring.panels) {
+      const auto& rating = m_site.at<site::Panel>(id).mainRating;
+      if (!rating) continue;
+      timeline::ProtectedPoles main{0, 0, 0, physics::Breaker{rating->value}, breakerAirOf(m_site)};
+      main.panel = index;
+      m_plan.day.protectedPoles.push_back(std::move(main));
+      m_plan.protectedPoles.emplace_back(id);
+    }
   }
 
   // Times of the planned day at which anything changes, the run's start first.
@@ -145,7 +141,7 @@ class DayPlanner {
     const auto& load = scene.network.circuits[tap.circuit].loads[*plugged.load];
     const LoadPlace place = placeOf(id, tap, load.label);
     const site::Hookup& hookup = m_events.site().at<site::Hookup>(id);
-    const auto peak = startPeakOf(nameplateOf(m_site, hookup, nominalOf(m_wiring, plugged.tap)));
+    const auto peak = startPeakOf(startMachineOf(m_site, hookup, nominalOf(m_wiring, plugged.tap)));
     present.insert({place, {place, load.law, since, {}, false, peak, {}, {}}});
   }
 
@@ -165,11 +161,8 @@ class DayPlanner {
       m_plan.day.network.circuits[place.circuit].loads[place.load].law = load.law;
       m_standing.insert(place);
     }
-    physics::Nameplate plate;
-    plate.model = physics::modelFor(fixed.loadClass);
-    plate.voltage = nominalOf(m_wiring, tap);
-    plate.current = currentOf(fixed);
-    present.insert({place, {place, load.law, since, {}, false, startPeakOf(plate), cycleOf(fixed), fixed.charge}});
+    const auto peak = startPeakOf(startMachineOf(fixed, nominalOf(m_wiring, tap)));
+    present.insert({place, {place, load.law, since, {}, false, peak, cycleOf(fixed), fixed.charge}});
   }
 
   // With its first time since the run's start.
@@ -299,6 +292,8 @@ class DayPlanner {
 
 }  // namespace
 
-DayPlan dayPlanOf(const site::Site& site, Duration until) { return DayPlanner(site, until).run(); }
+DayPlan dayPlanOf(const site::Site& site, Duration until, const std::optional<std::set<site::PanelId>>& panels) {
+  return DayPlanner(site, until, panels.value_or(panelsOf(site))).run();
+}
 
 }  // namespace cordreach::study

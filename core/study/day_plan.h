@@ -10,26 +10,14 @@
 
 #include <map>
 #include <optional>
-#include <string>
-#include <variant>
+#include <set>
 #include <vector>
 
 #include "site/site.h"
+#include "study/day_course.h"
 #include "timeline/day.h"
 
 namespace cordreach::study {
-
-// A machine's own cord.
-struct OwnCord {
-  site::MachineId machine;
-  std::string inlet;
-
-  friend auto operator<=>(const OwnCord&, const OwnCord&) = default;
-};
-
-// An outlet stands for the supposed 15 A breaker of its own where nobody knows which feeds it.
-using DaySubject =
-    std::variant<site::HookupId, site::FixedLoadId, site::CircuitId, site::OutletId, site::CordId, OwnCord>;
 
 struct DayPlan {
   timeline::Day day;
@@ -40,7 +28,8 @@ struct DayPlan {
   std::vector<site::FixedLoadId> guessedCycles;       // nobody knows when these come on
 };
 
-// `until`: how long the run is, up to timeline::kLongestDay.
-[[nodiscard]] DayPlan dayPlanOf(const site::Site& site, units::Duration until);
+// `until`: how long the run is, up to timeline::kLongestDay. `panels`: what is wired; none: all.
+[[nodiscard]] DayPlan dayPlanOf(const site::Site& site, units::Duration until,
+                                const std::optional<std::set<site::PanelId>>& panels = {});
 
 }  // namespace cordreach::study

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "study/day_plan.h"
+
 namespace cordreach::study {
 
 namespace {
@@ -63,6 +65,8 @@ DayEvent eventOf(const DayPlan& plan, const std::vector<timeline::Event>& all, s
                  const DaySubject& subject) {
   const timeline::Event& event = all[index];
   DayEvent result{event.at, kindOf(event.kind), subject};
+  result.current = event.rmsA * units::ampere;
+  result.voltage = event.voltageV * units::volt;
   for (std::size_t i = index; i-- > 0;) {
     if (all[i].kind != timeline::EventKind::On || !concerns(plan, event, all[i].load)) continue;
     result.after = plan.loads.at(all[i].load);
@@ -70,6 +74,39 @@ DayEvent eventOf(const DayPlan& plan, const std::vector<timeline::Event>& all, s
     break;
   }
   return result;
+}
+
+// How long before that time something came on last through what `holds`; from the beginning on when nothing has.
+template <class Holds>
+units::Duration sinceLastOn(const timeline::DayResult& result, const std::optional<units::Duration>& time,
+                            Holds holds) {
+  if (!time) return {};
+  units::Duration last{};
+  for (const timeline::Event& event : result.events) {
+    if (event.kind == timeline::EventKind::On && event.at <= *time && holds(event.load)) last = event.at;
+  }
+  return *time - last;
+}
+
+DayCircuit circuitOf(const DayPlan& plan, const timeline::DayResult& result, std::size_t index) {
+  const timeline::ProtectedPoles& poles = plan.day.protectedPoles[index];
+  DayCircuit circuit{plan.protectedPoles[index], {}, result.largestA[index] * units::ampere};
+  if (!poles.breaker) return circuit;
+  circuit.trip = result.trips[index];
+  const auto holds = [&](const timeline::LoadPlace& load) { return timeline::feeds(plan.day, poles, load); };
+  circuit.earliestSince = sinceLastOn(result, circuit.trip->earliest, holds);
+  circuit.likelySince = sinceLastOn(result, circuit.trip->likely, holds);
+  return circuit;
+}
+
+DayCord cordOf(const DayPlan& plan, const timeline::DayResult& result, std::size_t index) {
+  const timeline::Conductor& conductor = plan.day.conductors[index];
+  const timeline::Peak& peak = result.peaks[index];
+  DayCord cord{*plan.conductors[index], peak.conductor, peak.surface, conductor.limit, peak.limitAt,
+               peak.beyondModel,        peak.at};
+  cord.limitSince = sinceLastOn(result, peak.limitAt,
+                                [&](const timeline::LoadPlace& load) { return feedsThrough(plan, conductor, load); });
+  return cord;
 }
 
 // Indices of the conductors that are cords.
@@ -104,17 +141,9 @@ DayRun answered(const DayPlan& plan, const timeline::DayResult& result) {
       run.events.push_back(eventOf(plan, result.events, i, *subject));
     }
   }
-  for (std::size_t i = 0; i < plan.protectedPoles.size(); ++i) {
-    const bool known = plan.day.protectedPoles[i].breaker.has_value();
-    run.circuits.push_back({plan.protectedPoles[i], known ? std::optional(result.trips[i]) : std::nullopt,
-                            result.largestA[i] * units::ampere});
-  }
+  for (std::size_t i = 0; i < plan.protectedPoles.size(); ++i) run.circuits.push_back(circuitOf(plan, result, i));
   const std::vector<std::size_t> cords = cordsOf(plan);
-  for (const std::size_t i : cords) {
-    const timeline::Peak& peak = result.peaks[i];
-    run.cords.push_back({*plan.conductors[i], peak.conductor, peak.surface, plan.day.conductors[i].limit, peak.limitAt,
-                         peak.beyondModel});
-  }
+  for (const std::size_t i : cords) run.cords.push_back(cordOf(plan, result, i));
   for (const timeline::Sample& sample : result.samples) run.samples.push_back(sampleOf(sample, cords));
   return run;
 }
@@ -122,7 +151,7 @@ DayRun answered(const DayPlan& plan, const timeline::DayResult& result) {
 }  // namespace
 
 DayRun runDay(const site::Site& site, const DayRunOptions& options) {
-  const DayPlan plan = dayPlanOf(site, options.until);
+  const DayPlan plan = dayPlanOf(site, options.until, options.panels);
   timeline::DayOptions dayOptions;
   dayOptions.acting = options.breakersAct ? timeline::Acting::Likely : timeline::Acting::None;
   dayOptions.sampleEvery = options.sampleEvery;
@@ -130,7 +159,7 @@ DayRun runDay(const site::Site& site, const DayRunOptions& options) {
   DayRun run = answered(plan, timeline::runDay(plan.day, dayOptions));
   const auto trips = [](const DayCircuit& circuit) { return circuit.trip && circuit.trip->likely; };
   const bool anyTrip = std::any_of(run.circuits.begin(), run.circuits.end(), trips);
-  if (!anyTrip || !options.breakersAct || run.stopped) return run;
+  if (!anyTrip || !options.breakersAct || !options.followLate || run.stopped) return run;
   // What the likely breaker took out, the latest one would have gone on carrying: its time is another day's.
   dayOptions.acting = timeline::Acting::Latest;
   dayOptions.sampleEvery.reset();

@@ -6,8 +6,8 @@
 
 #include "network/solve.h"
 #include "physics/breaker_trip.h"
-#include "physics/contact.h"
 #include "physics/cord_transient.h"
+#include "physics/plug_node.h"
 #include "study/assumptions.h"
 #include "study/breaker_answer.h"
 #include "study/scene.h"
@@ -121,21 +121,20 @@ class WarmCord {
         m_high(heat.section(), room, physics::Corner::High),
         m_rest(onFloor(heat.section()), room, physics::Corner::Likely),
         m_partly(heat.isPartly()),
-        m_size(sizeOf(make)),
-        m_contact(loose ? physics::ContactClass::Worn : physics::ContactClass::Healthy),
-        m_room(room) {}
+        m_plug(sizeOf(make),
+               physics::contactsOf(loose ? physics::ContactClass::Worn : physics::ContactClass::Healthy,
+                                   physics::Corner::Likely),
+               room) {}
 
   void advance(Current rms, Duration duration) {
     for (CordTransient* course : {&m_low, &m_likely, &m_high}) course->advance(rms, duration);
     if (m_partly) m_rest.advance(rms, duration);
-    const units::TemperatureRise target = physics::contactHeat(m_size, m_contact, rms).likely.rise;
-    const double left = std::exp(-(duration / physics::plugTimeConstant(m_size)));
-    m_plugRise = target + (m_plugRise - target) * left;
+    m_plug.advance(rms, duration);
   }
 
   [[nodiscard]] Temperature worst() const { return conductorOf(m_likely); }
   [[nodiscard]] Temperature rest() const { return conductorOf(m_partly ? m_rest : m_likely); }
-  [[nodiscard]] Temperature plug() const { return m_room + m_plugRise; }
+  [[nodiscard]] Temperature plug() const { return m_plug.now(); }
   [[nodiscard]] std::optional<Band<Temperature>> conductor() const {
     return band([](const physics::HeatResult& heat) { return heat.conductor; });
   }
@@ -164,10 +163,7 @@ class WarmCord {
   CordTransient m_high;
   CordTransient m_rest;
   bool m_partly;
-  units::WireSize m_size;
-  physics::ContactClass m_contact;
-  Temperature m_room;
-  units::TemperatureRise m_plugRise{};
+  physics::PlugNode m_plug;
 };
 
 class WarmBreaker {

@@ -49,9 +49,6 @@ std::vector<Moment> momentsOf(const site::Site& site) {
   return moments;
 }
 
-units::Duration runOf(const site::Hookup& hookup) {
-  constexpr units::Duration kUnplannedRun = 2.0 * units::hour;  // own: a long stretch of floor work
-  return hookup.hours ? hookup.hours->length() : kUnplannedRun;
-}
+units::Duration runOf(const site::Hookup& hookup) { return hookup.hours ? hookup.hours->length() : unplannedRun(); }
 
 }  // namespace cordreach::study

@@ -29,7 +29,9 @@ struct Moment {
 // Where anything begins or ends, in order of time.
 [[nodiscard]] std::set<units::Duration> cutsOf(const site::Site& site);
 
-// How long a hookup is judged for: its planned hours, two hours when it has none.
+// How long one is judged for of which nobody says how long it runs: two hours (own: a long stretch of floor work).
+[[nodiscard]] constexpr units::Duration unplannedRun() { return 2.0 * units::hour; }
+// How long a hookup is judged for: its planned hours, or unplannedRun().
 [[nodiscard]] units::Duration runOf(const site::Hookup& hookup);
 
 }  // namespace cordreach::study

@@ -43,12 +43,12 @@ Phasor busVoltage(const network::Network& network, const network::Solution& solu
 
 }  // namespace
 
-StartScene::StartScene(const PanelState& state, const Plugged& plugged)
-    : m_tap(plugged.tap), m_network(frozen(state.scene().network, state.likely().cold)) {
-  CORDREACH_EXPECTS(plugged.load.has_value());
+StartScene::StartScene(const PanelState& state, const Tap& tap, std::size_t load)
+    : m_tap(tap), m_network(frozen(state.scene().network, state.likely().cold)) {
   auto& loads = m_network.circuits[m_tap.circuit].loads;
-  network::Load machine = std::move(loads[*plugged.load]);
-  loads.erase(loads.begin() + static_cast<std::ptrdiff_t>(*plugged.load));
+  CORDREACH_EXPECTS(load < loads.size());
+  network::Load machine = std::move(loads[load]);
+  loads.erase(loads.begin() + static_cast<std::ptrdiff_t>(load));
   m_without = network::solve(m_network);
   machine.law = physics::makeImpedanceLaw(kProbeOhm);
   loads.push_back(std::move(machine));

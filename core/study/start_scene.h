@@ -18,8 +18,8 @@ namespace cordreach::study {
 
 class StartScene {
  public:
-  // The machine must be on in that state.
-  StartScene(const PanelState& state, const Plugged& plugged);
+  // `load`: the machine, among the loads of the circuit that `tap` is on; it must be on in that state.
+  StartScene(const PanelState& state, const Tap& tap, std::size_t load);
 
   [[nodiscard]] const physics::Thevenin& supply() const { return m_supply; }
 

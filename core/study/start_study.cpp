@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <array>
 
+#include "physics/breaker_curve.h"
+#include "physics/load_model.h"
 #include "physics/start_trip.h"
 #include "study/assess.h"
 #include "study/assumptions.h"
@@ -37,36 +39,42 @@ std::optional<StartRun> runOf(StartMachine machine, StartEdge edge, const physic
   return run ? std::optional(std::move(run).value()) : std::nullopt;
 }
 
+// What is switched on: a hookup's machine or something fixed.
+struct Starting {
+  Tap tap;
+  std::size_t load = 0;                    // of the tap's circuit in the scene
+  Tap outletTap;                           // where its chain of cords ends
+  std::optional<site::CircuitId> circuit;  // none: unknown
+  std::optional<site::HookupId> hookup;    // one of the two
+  std::optional<site::FixedLoadId> fixed;
+  StartMachine likely, easy, hard;
+};
+
 class Starter {
  public:
-  Starter(const site::Site& site, const PanelStates& states, const PanelState& state, const Plugged& plugged)
-      : m_site(site), m_states(states), m_state(state), m_plugged(plugged), m_scene(state, plugged) {}
+  Starter(const site::Site& site, const PanelStates& states, const PanelState& state, const Starting& starting)
+      : m_site(site),
+        m_states(states),
+        m_state(state),
+        m_starting(starting),
+        m_scene(state, starting.tap, starting.load) {}
 
-  std::optional<StartStudy> study(const site::Hookup& hookup) {
-    const StartMachine likely = machineAt(hookup, Corner::Likely);
-    const auto run = runOf(likely, StartEdge::Typical, m_scene.supply());
-    const auto easy = runOf(machineAt(hookup, Corner::Favourable), StartEdge::Low, m_scene.supply());
-    const auto hard = runOf(machineAt(hookup, Corner::Adverse), StartEdge::High, m_scene.supply());
+  std::optional<StartStudy> study() {
+    const auto run = runOf(m_starting.likely, StartEdge::Typical, m_scene.supply());
+    const auto easy = runOf(m_starting.easy, StartEdge::Low, m_scene.supply());
+    const auto hard = runOf(m_starting.hard, StartEdge::High, m_scene.supply());
     if (!run || !easy || !hard) return std::nullopt;
     StartStudy study{{}, m_scene.supply(), *run, *easy, *hard, {}};
     m_peaksA = {peakOf(*run), peakOf(*hard), peakOf(*easy)};
     fill(study);
-    study.answer.tipped = physics::startsTipped(likely);
-    study.answer.inertiaStated = likely.inertiaKgM2.has_value();
-    study.answer.trip = tripOf(*run);
-    addDips(study, hookup.id);
+    study.answer.tipped = physics::startsTipped(m_starting.likely);
+    study.answer.inertiaStated = m_starting.likely.inertiaKgM2.has_value();
+    addTrip(*run, study.answer);
+    addDips(study);
     return study;
   }
 
  private:
-  StartMachine machineAt(const site::Hookup& hookup, Corner corner) const {
-    StartMachine machine = startMachineOf(m_site, hookup, nominalOf(m_states.wiring(), m_plugged.tap));
-    machine.plate.torqueFactor = dragAt(padDragOf(m_site, hookup, machine.plate).factor, corner);
-    const auto& inertia = m_site.at<site::Machine>(hookup.machine).inertiaKgM2;
-    if (inertia) machine.inertiaKgM2 = moreIsWorse(*inertia, corner);
-    return machine;
-  }
-
   static Phasor peakOf(const StartRun& run) {
     const auto at = std::max_element(
         run.samples.begin(), run.samples.end(),
@@ -80,9 +88,9 @@ class Starter {
     answer.settled = bandOf(study.likely.settled, study.hard.settled, study.easy.settled);
     answer.time = {study.likely.time95, study.easy.time95, study.hard.time95};
     answer.lowest = bandOf(study.likely.lowest, study.hard.lowest, study.easy.lowest);
-    answer.outlet = dipAt(m_plugged.outletTap);
+    answer.outlet = dipAt(m_starting.outletTap);
     answer.panel =
-        dipOf([this](Phasor currentA) { return m_scene.busV(m_plugged.outletTap, currentA); }, m_plugged.outletTap);
+        dipOf([this](Phasor currentA) { return m_scene.busV(m_starting.outletTap, currentA); }, m_starting.outletTap);
   }
 
   template <class VoltsAt>
@@ -96,22 +104,34 @@ class Starter {
   }
 
   // Of its circuit's breaker; of an outlet whose breaker nobody knows, the strictest that is common.
-  std::optional<physics::TripTimes> tripOf(const StartRun& run) const {
+  void addTrip(const StartRun& run, StartAnswer& answer) const {
     std::optional<physics::Breaker> breaker = kStrictestBreaker;
-    if (m_plugged.circuit) breaker = breakerOf(m_site.at<site::Circuit>(*m_plugged.circuit));
-    if (!breaker) return std::nullopt;
+    if (m_starting.circuit) breaker = breakerOf(m_site.at<site::Circuit>(*m_starting.circuit));
+    if (!breaker) return;
     const auto before = units::Current::fromSi(std::abs(m_scene.othersA(0.0)));
     // What would trip it without the machine is told elsewhere.
     const auto carrying = std::min(before, breaker->rating);
-    return physics::startTrip(run, {*breaker, breakerAirOf(m_site), carrying, m_scene.othersA(m_peaksA.front())});
+    const Phasor othersA = m_scene.othersA(m_peaksA.front());
+    answer.trip = physics::startTrip(run, {*breaker, breakerAirOf(m_site), carrying, othersA});
+    const auto atOnce = physics::instantaneousTrip(*breaker, physics::TripCurve::Earliest);
+    if (!atOnce || !answer.trip->earliest || *answer.trip->earliest > atOnce->time) return;
+    // The first cycles come out too high by up to a quarter (docs/physics.md, section 3).
+    constexpr double kTooHigh = 1.25;
+    const auto first = std::max_element(run.samples.begin(), run.samples.end(),
+                                        [&](const physics::StartSample& a, const physics::StartSample& b) {
+                                          return physics::circuitAmps(a, othersA) < physics::circuitAmps(b, othersA);
+                                        });
+    answer.earlyInDoubt = physics::circuitAmps(*first, othersA) < kTooHigh * atOnce->pickUp;
   }
 
-  void addDips(StartStudy& study, const site::HookupId& self) const {
+  void addDips(StartStudy& study) const {
     std::vector<LoadDip>& dips = study.answer.dips;
     for (const auto& [id, other] : m_state.scene().hookups) {
-      if (id != self && other.load) dips.push_back({id, {}, dipAt(other.tap)});
+      if (id != m_starting.hookup && other.load) dips.push_back({id, {}, dipAt(other.tap)});
     }
-    for (const auto& [id, place] : m_state.scene().loads) dips.push_back({{}, id, dipAt(place.first)});
+    for (const auto& [id, place] : m_state.scene().loads) {
+      if (id != m_starting.fixed) dips.push_back({{}, id, dipAt(place.first)});
+    }
     std::stable_sort(dips.begin(), dips.end(),
                      [](const LoadDip& a, const LoadDip& b) { return a.dip.share() > b.dip.share(); });
     for (const auto& outlet : m_site.all<site::Outlet>()) {
@@ -127,10 +147,18 @@ class Starter {
   const site::Site& m_site;
   const PanelStates& m_states;
   const PanelState& m_state;
-  const Plugged& m_plugged;
+  const Starting& m_starting;
   StartScene m_scene;
   std::array<Phasor, 3> m_peaksA{};  // of the likely, the hard and the easy start
 };
+
+StartMachine machineAt(const site::Site& site, const site::Hookup& hookup, units::Voltage nominal, Corner corner) {
+  StartMachine machine = startMachineOf(site, hookup, nominal);
+  machine.plate.torqueFactor = dragAt(padDragOf(site, hookup, machine.plate).factor, corner);
+  const auto& inertia = site.at<site::Machine>(hookup.machine).inertiaKgM2;
+  if (inertia) machine.inertiaKgM2 = moreIsWorse(*inertia, corner);
+  return machine;
+}
 
 }  // namespace
 
@@ -147,7 +175,36 @@ std::optional<StartStudy> startStudyOf(const site::Site& site, const PanelStates
                                        const site::Hookup& hookup) {
   const auto plugged = state.scene().hookups.find(hookup.id);
   if (plugged == state.scene().hookups.end() || !plugged->second.load) return std::nullopt;
-  return Starter(site, states, state, plugged->second).study(hookup);
+  const Plugged& found = plugged->second;
+  const units::Voltage nominal = nominalOf(states.wiring(), found.tap);
+  const Starting starting{found.tap,
+                          *found.load,
+                          found.outletTap,
+                          found.circuit,
+                          hookup.id,
+                          {},
+                          machineAt(site, hookup, nominal, Corner::Likely),
+                          machineAt(site, hookup, nominal, Corner::Favourable),
+                          machineAt(site, hookup, nominal, Corner::Adverse)};
+  return Starter(site, states, state, starting).study();
+}
+
+physics::StartMachine startMachineOf(const site::FixedLoad& load, units::Voltage nominal) {
+  StartMachine machine{};
+  machine.plate.model = physics::modelFor(load.loadClass);
+  machine.plate.voltage = nominal;
+  machine.plate.current = currentOf(load);
+  return machine;
+}
+
+std::optional<StartStudy> startStudyOf(const site::Site& site, const PanelStates& states, const PanelState& state,
+                                       const site::FixedLoad& load) {
+  const auto place = state.scene().loads.find(load.id);
+  if (place == state.scene().loads.end()) return std::nullopt;
+  const Tap& tap = place->second.first;
+  const StartMachine machine = startMachineOf(load, nominalOf(states.wiring(), tap));
+  const Starting starting{tap, place->second.second, tap, load.circuit, {}, load.id, machine, machine, machine};
+  return Starter(site, states, state, starting).study();
 }
 
 void addStart(const site::Site& site, const PanelStates& states, HookupAnswer& answer) {

@@ -31,6 +31,12 @@ struct StartStudy {
 [[nodiscard]] std::optional<StartStudy> startStudyOf(const site::Site& site, const PanelStates& states,
                                                      const PanelState& state, const site::Hookup& hookup);
 
+// The plate of something fixed, as it starts.
+[[nodiscard]] physics::StartMachine startMachineOf(const site::FixedLoad& load, units::Voltage nominal);
+// The same of something fixed that comes on in that state.
+[[nodiscard]] std::optional<StartStudy> startStudyOf(const site::Site& site, const PanelStates& states,
+                                                     const PanelState& state, const site::FixedLoad& load);
+
 // Adds its start to the answer of a hookup, at the moment when its volts are lowest.
 void addStart(const site::Site& site, const PanelStates& states, HookupAnswer& answer);
 

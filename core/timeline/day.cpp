@@ -52,7 +52,9 @@ class DayRunner {
       for (const BranchPlace& place : day.conductors[i].places) m_conductorsOf[place.circuit].push_back(i);
     }
     for (std::size_t i = 0; i < day.protectedPoles.size(); ++i) {
-      m_breakersOf[day.protectedPoles[i].circuit].push_back(i);
+      for (std::size_t circuit = 0; circuit < day.network.circuits.size(); ++circuit) {
+        if (feeds(day, day.protectedPoles[i], circuit)) m_breakersOf[circuit].push_back(i);
+      }
     }
   }
 
@@ -142,9 +144,12 @@ class DayRunner {
     const auto& currents = solution.branches.front().poleRmsA;
     for (const std::size_t index : m_breakersOf[place]) {
       const ProtectedPoles& poles = m_day.protectedPoles[index];
-      double rmsA = 0.0;
-      for (std::size_t i = 0; i < poles.poles; ++i) rmsA = std::max(rmsA, currents[poles.firstPole + i]);
-      if (feeds(m_day, poles, change.load)) m_breakers.start(index, m_nowS, rmsA, change.start->lasts);
+      if (!feeds(m_day, poles, change.load)) continue;
+      double rmsA = poles.panel ? m_grid.largestPhaseA(*poles.panel, {place, &solution}) : 0.0;
+      for (std::size_t i = 0; !poles.panel && i < poles.poles; ++i) {
+        rmsA = std::max(rmsA, currents[poles.firstPole + i]);
+      }
+      m_breakers.start(index, m_nowS, rmsA, change.start->lasts);
     }
   }
 
@@ -156,12 +161,15 @@ class DayRunner {
   void takeOut(std::size_t index) {
     m_out.push_back(index);
     const ProtectedPoles& poles = m_day.protectedPoles[index];
-    auto& loads = m_grid.network().circuits[poles.circuit].loads;
-    for (std::size_t i = 0; i < loads.size(); ++i) {
-      if (feeds(m_day, poles, {poles.circuit, i})) loads[i].law = m_off;
+    for (std::size_t circuit = 0; circuit < m_day.network.circuits.size(); ++circuit) {
+      if (!feeds(m_day, poles, circuit)) continue;
+      auto& loads = m_grid.network().circuits[circuit].loads;
+      for (std::size_t i = 0; i < loads.size(); ++i) {
+        if (feeds(m_day, poles, {circuit, i})) loads[i].law = m_off;
+      }
+      markSwitched(circuit);
     }
-    markSwitched(poles.circuit);
-    tell({m_nowS * second, EventKind::Trip, {}, 0, index});
+    tell({m_nowS * second, EventKind::Trip, {}, 0, index, m_breakers.amps(index)});
   }
 
   void markSwitched(std::size_t circuit) {
@@ -225,12 +233,14 @@ class DayRunner {
       m_stalled[circuit][i] = true;
       auto& law = m_grid.network().circuits[circuit].loads[i].law;
       law = std::make_shared<detail::Locked>(law);
-      tell({m_nowS * second, EventKind::Stall, {circuit, i}, 0, 0});
+      const network::LoadSolution& stands = solution.loads[i];
+      tell({m_nowS * second, EventKind::Stall, {circuit, i}, 0, 0, stands.totalRmsA, std::abs(stands.voltageV)});
     }
   }
 
   [[nodiscard]] double polesA(std::size_t index) const {
     const ProtectedPoles& poles = m_day.protectedPoles[index];
+    if (poles.panel) return m_grid.largestPhaseA(*poles.panel);
     return m_grid.largestPoleA(poles.circuit, poles.firstPole, poles.poles);
   }
 
@@ -308,8 +318,16 @@ class DayRunner {
 
 }  // namespace
 
+bool feeds(const Day& day, const ProtectedPoles& poles, std::size_t circuit) {
+  if (!poles.panel) return poles.circuit == circuit;
+  std::optional<std::size_t> panel = day.network.circuits[circuit].panel;
+  while (panel && *panel != *poles.panel) panel = day.network.panels[*panel].fedFrom;
+  return panel.has_value();
+}
+
 bool feeds(const Day& day, const ProtectedPoles& poles, const LoadPlace& place) {
-  if (poles.circuit != place.circuit) return false;
+  if (!feeds(day, poles, place.circuit)) return false;
+  if (poles.panel) return true;
   const network::Load& load = day.network.circuits[place.circuit].loads[place.load];
   const auto holds = [&](std::size_t pole) { return pole >= poles.firstPole && pole < poles.firstPole + poles.poles; };
   return holds(load.pole) || (load.toPole && holds(*load.toPole));

@@ -6,8 +6,8 @@
 // that away. Between, every conductor and breaker goes on by itself at the mean square of its amps: conductors by their
 // own implicit steps, looked at when they should have moved by about 2 K; breakers exactly. A machine that finds no
 // running point stands with its rotor locked until it is switched off. A breaker that acts takes its loads out until
-// the end. A start's peak passes its breaker within the instant of switching on, its bus held, everything else there as
-// an impedance. Range: seconds to half a day.
+// the end. A start's peak passes its breaker, and the mains in front of that, within the instant of switching on, its
+// bus held, everything else there as an impedance. Range: seconds to half a day.
 #pragma once
 
 #include <cstddef>
@@ -50,7 +50,8 @@ struct ProtectedPoles {
   std::size_t poles = 1;
   std::optional<physics::Breaker> breaker{};  // none: nobody knows it, so nothing is told of it
   physics::BreakerAir air = physics::BreakerAir::all(physics::defaultBreakerAir());
-  bool acts = true;  // false: its curves are told, but it is not relied on to take anything out
+  bool acts = true;                    // false: its curves are told, but it is not relied on to take anything out
+  std::optional<std::size_t> panel{};  // of a main: all that hangs on that panel, in place of a circuit's poles
 };
 
 // While a machine comes up to speed.
@@ -104,6 +105,8 @@ struct Event {
   LoadPlace load{};                // of On, Off, Stall
   std::size_t conductor = 0;       // of Lay, OverLimit, BeyondModel
   std::size_t protectedPoles = 0;  // of Trip
+  double rmsA = 0.0;               // of Trip: what it carried; of Stall: what it draws from then on
+  double voltageV = 0.0;           // of Stall: what is left for it
 };
 
 // Of a conductor: the warmest that it was, and when it first passed its limit.
@@ -112,6 +115,7 @@ struct Peak {
   units::Temperature surface;
   std::optional<units::Duration> limitAt{};  // since the day's start
   bool beyondModel = false;
+  units::Duration at{};  // when it was that warm
 };
 
 struct Sample {
@@ -124,10 +128,12 @@ struct Sample {
 };
 
 struct DayResult {
-  std::vector<Event> events;              // in order of time
-  std::vector<physics::TripTimes> trips;  // [protected], since the day's start; those after the acting one are none
-  std::vector<double> largestA;           // [protected], starts apart
-  std::vector<Peak> peaks;                // [conductor]
+  std::vector<Event> events;  // in order of time
+  // [protected], since the day's start. After one has acted: of a later curve, when it would have, had what then
+  // flowed gone on; of those it took out before they could act, none.
+  std::vector<physics::TripTimes> trips;
+  std::vector<double> largestA;  // [protected], starts apart
+  std::vector<Peak> peaks;       // [conductor]
   std::vector<Sample> samples;
   std::size_t solves = 0;  // of all that hangs on a source
   std::size_t circuitSolves = 0;
@@ -135,7 +141,8 @@ struct DayResult {
   bool stopped = false;  // by the hook: everything up to there
 };
 
-// Whether what a breaker protects holds that load.
+// Whether what a breaker protects holds anything of that circuit, and that load.
+[[nodiscard]] bool feeds(const Day& day, const ProtectedPoles& poles, std::size_t circuit);
 [[nodiscard]] bool feeds(const Day& day, const ProtectedPoles& poles, const LoadPlace& place);
 
 // Changes, places and loads must exist in the network.

@@ -64,6 +64,10 @@ std::vector<std::size_t> Breakers::takeTripped(double nowS) {
     // Rounding may leave the replica a hair under its trip.
     auto& acted = one.curves[*actingCurve()].tripS;
     if (!acted) acted = one.actsS;
+    for (Curve& curve : one.curves) {
+      const auto later = curve.tripS ? std::nullopt : curve.state.timeToTrip(one.rmsA * ampere);
+      if (later) curve.tripS = nowS + later->si();
+    }
     one.out = true;
     one.actsS = kNever;
     tripped.push_back(i);

@@ -98,7 +98,10 @@ void Conductors::bringUp(std::size_t index, double nowS) {
   one.poleA2s = 0.0;
   one.neutralA2s = 0.0;
   one.warmthS = nowS;
-  one.peak.conductor = std::max(one.peak.conductor, one.warmth->conductor());
+  if (one.warmth->conductor() > one.peak.conductor) {
+    one.peak.conductor = one.warmth->conductor();
+    one.peak.at = nowS * units::second;
+  }
   one.peak.surface = std::max(one.peak.surface, one.warmth->surface());
 }
 

@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 #include <sstream>
 
@@ -35,6 +36,7 @@ TEST(Run, JsonNamesWhatHappensWhenAndToWhat) {
     if (circuit["trip"].is_null()) continue;
     // Asked for where a curve trips.
     EXPECT_EQ(circuit["trip"]["probability"].is_null(), circuit["trip"]["earliest_s"].is_null()) << circuit;
+    EXPECT_TRUE(circuit["trip"].contains("find_out")) << circuit;
   }
   EXPECT_FALSE(json["cords"].empty());
 }
@@ -46,7 +48,7 @@ TEST(Run, TableHasARowForEveryCircuitAndCordEveryFiveMinutes) {
   std::getline(lines, line);
   EXPECT_EQ(line, "time_s,kind,id,current_a,conductor_c,surface_c");
   int ofOneCircuit = 0;
-  while (std::getline(lines, line)) ofOneCircuit += line.find(",circuit,1A-3,") != std::string::npos ? 1 : 0;
+  while (std::getline(lines, line)) ofOneCircuit += line.find(",circuit,\"1A-3\",") != std::string::npos ? 1 : 0;
   EXPECT_EQ(ofOneCircuit, 3);
 }
 
@@ -59,6 +61,26 @@ TEST(Run, PageSaysWhatNotToStartAndWhy) {
   EXPECT_THAT(result.out, HasSubstr("Not a substitute for an electrician. Local code decides.\n"));
   std::istringstream lines(result.out);
   for (std::string line; std::getline(lines, line);) EXPECT_LE(line.size(), 110U) << line;
+}
+
+// The cooler's running amps are by its plate alone; when it comes on is known.
+TEST(Run, SaysWhatIsMostWorthFindingOut) {
+  const Json json = Json::parse(ran({"run", kDemo, "--until", "3h", "--json"}).out);
+  bool told = false;
+  for (const Json& circuit : json["circuits"]) {
+    if (circuit["trip"].is_null() || circuit["trip"]["find_out"].is_null()) continue;
+    told = true;
+    const Json& find = circuit["trip"]["find_out"];
+    EXPECT_NE(find["kind"], "breaker");  // which nobody can find out without tripping it
+    EXPECT_NE(find["kind"], "cord_heat");
+    EXPECT_GE(find["share"], 0.01);
+    EXPECT_LE(find["share"], 1.0);
+  }
+  EXPECT_TRUE(told);
+  std::string page = ran({"run", kDemo, "--until", "3h"}).out;
+  std::replace(page.begin(), page.end(), '\n', ' ');
+  EXPECT_THAT(page, HasSubstr(" of the runs when "));
+  EXPECT_THAT(page, HasSubstr("Most worth finding out:"));
 }
 
 TEST(Run, IsSoundWhereNothingHappens) {

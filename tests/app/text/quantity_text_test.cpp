@@ -47,6 +47,7 @@ TEST(QuantityText, WordsSpansAsTheEarTakesThem) {
 TEST(QuantityText, WritesTimesOfDayGaugesAndSpeeds) {
   EXPECT_EQ(said("powered_from_s", 18.25 * 3600), "18:15");
   EXPECT_EQ(said("powered_until_s", 25.5 * 3600), "01:30");
+  EXPECT_EQ(said("clock_s", 18.35 * 3600), "18:21");
   EXPECT_EQ(said("gauge_awg", 14), "14 AWG");
   EXPECT_EQ(said("gauge_awg", 0), "1/0 AWG");
   EXPECT_EQ(said("gauge_awg", -3), "4/0 AWG");

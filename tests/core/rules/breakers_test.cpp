@@ -77,5 +77,37 @@ TEST(BreakerUnknown, StartsJustAboveTwelveAmps) {
   EXPECT_TRUE(tiny.has("breaker.unknown"));
 }
 
+double clockOf(const Finding& finding) {
+  for (const base::Argument& argument : finding.arguments) {
+    if (argument.name == "clock_s") return std::get<double>(argument.value);
+  }
+  return -1.0;
+}
+
+TEST(BreakerTrips, SaysAtWhatTimeWhereTheDayDoes) {
+  TinySite tiny;
+  tripping(tiny, 20.0, 150.0);
+  EXPECT_EQ(clockOf(tiny.found("breaker.trips").at(0)), -1.0);
+  tiny.circuitGiven().breaker.tripsAt = 18.5 * hour;
+  const Finding finding = tiny.found("breaker.trips").at(0);
+  EXPECT_EQ(clockOf(finding), 18.5 * 3600.0);
+  EXPECT_EQ(finding.moment, 18.5 * hour);
+}
+
+TEST(BreakerTrips, IsToldOfAPanelsMain) {
+  TinySite tiny;
+  study::MainAnswer main{site::PanelId("p1"), tiny.circuitGiven().breaker, {site::HookupId("h1")}};
+  main.breaker.trip = physics::TripTimes{20.0 * second, 150.0 * second, {}};
+  main.breaker.run = 150.0 * second;
+  main.breaker.rating = 60.0 * ampere;
+  tiny.answer.mains = {main};
+  ASSERT_EQ(tiny.found("breaker.trips").size(), 1u);
+  EXPECT_EQ(tiny.found("breaker.trips")[0].subjects.front(), (Subject{SubjectKind::Panel, "p1"}));
+  EXPECT_EQ(tiny.verdict(), Severity::Caution);
+  tiny.answer.mains[0].breaker.trip->likely.reset();
+  EXPECT_FALSE(tiny.has("breaker.trips"));
+  EXPECT_TRUE(tiny.has("breaker.trips_early"));
+}
+
 }  // namespace
 }  // namespace cordreach::rules

@@ -148,5 +148,19 @@ TEST(Leakage, IsACautionFromSixMilliamperesAndANoticeFromFour) {
   EXPECT_EQ(finding.hookups.size(), 1u);
 }
 
+TEST(Fault, TellsOfABurningExtensionOnce) {
+  TinySite tiny;
+  tiny.ownCordGiven().fault = cleared();
+  tiny.ownCordGiven().fault->likelyLate = true;  // a fault in the machine, which burns the extension
+  tiny.extensionGiven().fault = cleared();
+  ASSERT_EQ(tiny.ownCordGiven().fault->damaged, 0u);
+  EXPECT_TRUE(tiny.has("fault.own_cord"));
+  tiny.extensionGiven().fault->likelyLate = true;
+  EXPECT_FALSE(tiny.has("fault.own_cord"));
+  EXPECT_TRUE(tiny.has("fault.not_cleared"));
+  tiny.ownCordGiven().fault->damaged = 1;  // its own cord burns, too: another hazard
+  EXPECT_TRUE(tiny.has("fault.own_cord"));
+}
+
 }  // namespace
 }  // namespace cordreach::rules

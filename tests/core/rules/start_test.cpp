@@ -63,5 +63,58 @@ TEST(StartDips, CountWhereSomethingElseIsOn) {
   EXPECT_EQ(finding.subjects.back(), (Subject{SubjectKind::FixedLoad, "v1"}));
 }
 
+TEST(StartTripsEarly, IsTheEarliestCurveAlone) {
+  TinySite tiny;
+  tiny.given().start = soundStart();
+  tiny.given().start->trip = physics::TripTimes{0.8 * second, {}, {}};
+  ASSERT_EQ(tiny.found("start.trips_early").size(), 1u);
+  EXPECT_EQ(tiny.verdict(), Severity::Notice);
+  tiny.given().start->earlyInDoubt = true;
+  EXPECT_FALSE(tiny.has("start.trips_early"));
+  tiny.given().start->earlyInDoubt = false;
+  tiny.given().start->trip->likely = 1.2 * second;
+  EXPECT_FALSE(tiny.has("start.trips_early"));
+  EXPECT_TRUE(tiny.has("start.trips"));
+}
+
+TEST(StartTrips, IsNotToldOfAMachineThatCannotRun) {
+  TinySite tiny;
+  tiny.given().start = soundStart();
+  tiny.given().start->trip = physics::TripTimes{0.01 * second, 1.2 * second, {}};
+  tiny.given().stalledCold = true;
+  EXPECT_FALSE(tiny.has("start.trips"));
+  EXPECT_TRUE(tiny.has("machine.stall"));
+}
+
+study::LoadStart coolerStart(TinySite& tiny) {
+  tiny.addLoad("v1", "Cold vending", 8.0);
+  return {site::FixedLoadId("v1"), site::CircuitId("c1"), {}, soundStart()};
+}
+
+TEST(StartTrips, IsToldOfWhatComesOnBesideAMachine) {
+  TinySite tiny;
+  study::LoadStart start = coolerStart(tiny);
+  tiny.answer.loadStarts = {start};
+  EXPECT_FALSE(tiny.has("start.trips"));
+  start.start.trip = physics::TripTimes{0.01 * second, 0.5 * second, {}};
+  tiny.answer.loadStarts = {start};
+  ASSERT_EQ(tiny.found("start.trips").size(), 1u);
+  const Finding finding = tiny.found("start.trips")[0];
+  EXPECT_EQ(finding.subjects.front(), (Subject{SubjectKind::Circuit, "c1"}));
+  EXPECT_EQ(finding.subjects.at(1), (Subject{SubjectKind::FixedLoad, "v1"}));
+  EXPECT_EQ(tiny.verdict(), Severity::Caution);
+}
+
+TEST(StartDips, AreToldOfWhatComesOnOnlyWhereAMachineSeesThem) {
+  TinySite tiny;
+  study::LoadStart start = coolerStart(tiny);
+  start.start.dips = {{{}, site::FixedLoadId("v1"), dipTo(100.0)}, {site::HookupId("h1"), {}, dipTo(112.0)}};
+  tiny.answer.loadStarts = {start};
+  EXPECT_FALSE(tiny.has("start.dips"));
+  start.start.dips.back().dip = dipTo(111.9);
+  tiny.answer.loadStarts = {start};
+  EXPECT_EQ(tiny.found("start.dips").size(), 1u);
+}
+
 }  // namespace
 }  // namespace cordreach::rules

@@ -168,6 +168,7 @@ struct TinySite {
                             false,
                             false,
                             false,
+                            {},
                             15.0 * ampere,
                             breaker,
                             {}};

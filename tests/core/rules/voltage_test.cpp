@@ -37,6 +37,10 @@ TEST(MachineStall, IsAWarningColdOrWarm) {
   tiny.given().stalledWarm = true;
   EXPECT_TRUE(tiny.has("machine.stall"));
   EXPECT_EQ(tiny.verdict(), Severity::Warning);
+  tiny.given().voltage = sharp(80.0 * volt);
+  EXPECT_FALSE(tiny.has("machine.voltage"));  // that they are too few is told
+  tiny.given().voltage = sharp(140.0 * volt);
+  EXPECT_TRUE(tiny.has("machine.voltage"));
 }
 
 TEST(CordLighterThanMachine, ComparesCopper) {
@@ -60,6 +64,7 @@ TEST(DropAdvisories, EndAtTheOutlet) {
   EXPECT_TRUE(tiny.has("drop.branch"));
   tiny.given().outletDrop = 6.1 * volt;
   EXPECT_TRUE(tiny.has("drop.total"));
+  EXPECT_FALSE(tiny.has("drop.branch"));  // a part of what is told
   EXPECT_EQ(tiny.verdict(), Severity::Notice);
 }
 
