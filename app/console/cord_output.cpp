@@ -4,6 +4,7 @@
 
 #include "console/json_writer.h"
 #include "console/page.h"
+#include "text/circuit_text.h"
 #include "text/quantity_text.h"
 #include "text/severity_text.h"
 
@@ -22,6 +23,14 @@ void putSize(JsonWriter& json, const CordCandidate& candidate) {
   if (candidate.cord) json.text("id", candidate.cord->text());
 }
 
+void putUser(JsonWriter& json, const planning::CircuitUser& user) {
+  json.openObject().text("kind", user.hookup ? "hookup" : "fixed_load");
+  json.text("id", user.hookup ? user.hookup->text() : user.load->text()).text("name", user.name);
+  json.number("plate_a", user.plate.si());
+  json.number("from_s", user.hours ? std::optional(user.hours->from.si()) : std::nullopt);
+  json.number("until_s", user.hours ? std::optional(user.hours->until.si()) : std::nullopt).closeObject();
+}
+
 std::string reasonsOf(const CordCandidate& candidate, const text::Phrasebook& book) {
   std::string reasons;
   for (const rules::Reason& reason : candidate.why) {
@@ -33,6 +42,7 @@ std::string reasonsOf(const CordCandidate& candidate, const text::Phrasebook& bo
 void putCandidate(JsonWriter& json, const CordCandidate& candidate, const text::Phrasebook& book) {
   json.openObject();
   putSize(json, candidate);
+  if (candidate.cord) json.truth("planned_elsewhere", candidate.plannedElsewhere);
   json.band("voltage_v", study::Band<double>{candidate.voltage.likely.si(), candidate.voltage.low.si(),
                                              candidate.voltage.high.si()});
   json.band("drop_percent", candidate.dropPercent);
@@ -87,7 +97,10 @@ std::vector<std::string> rowOf(const CordCandidate& candidate, const text::Phras
           candidate.conductor ? text::quantityText(book, "conductor_c", candidate.conductor->likely.celsius())
                               : book.say("heat.beyond"),
           text::signalWord(book, candidate.verdict) +
-              (candidate.limit.empty() ? std::string{} : ": " + book.say("short." + candidate.limit))};
+              (candidate.plannedElsewhere && candidate.verdict < rules::Severity::Caution
+                   ? ": " + book.say("cord.elsewhere")
+               : candidate.limit.empty() ? std::string{}
+                                         : ": " + book.say("short." + candidate.limit))};
 }
 
 }  // namespace
@@ -109,6 +122,14 @@ std::string cordJson(const CordAdvice& advice, const text::Phrasebook& book) {
   } else {
     json.text("find_out", text::forConsole(book.say(advice.findOut, advice.findOutArguments)));
   }
+  json.openArray("also_on");
+  for (const planning::CircuitUser& user : advice.alsoOn) putUser(json, user);
+  json.closeArray();
+  if (advice.takenBy) {
+    json.text("taken_by", *advice.takenBy);
+  } else {
+    json.null("taken_by");
+  }
   json.openArray("candidates");
   for (const CordCandidate& candidate : advice.candidates) putCandidate(json, candidate, book);
   return json.closeArray().closeObject().line();
@@ -118,6 +139,9 @@ std::string cordPage(const CordAdvice& advice, const text::Phrasebook& book, boo
   Page page(book, color);
   page.verdict(advice.verdict, book.say(advice.reason, argumentsOf(advice, book)));
   if (!advice.findOut.empty()) page.paragraph(book.say(advice.findOut, advice.findOutArguments));
+  if (advice.takenBy) page.paragraph(book.say("cord.taken", {{"name", *advice.takenBy}}));
+  const std::string alsoOn = text::alsoOnText(book, advice.alsoOn, advice.alsoOn.size());
+  if (!alsoOn.empty()) page.paragraph(alsoOn);
   if (!advice.candidates.empty()) {
     page.gap();
     std::vector<std::vector<std::string>> rows;

@@ -6,12 +6,14 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
-#include "desk/cord_words.h"
+#include "desk/cart_rows.h"
+#include "desk/cell_words.h"
 #include "desk/field_view.h"
 #include "desk/limit_bar.h"
 #include "look/look.h"
 #include "look/severity_mark.h"
 #include "shell/say.h"
+#include "study/assumptions.h"
 #include "text/severity_text.h"
 
 namespace cordreach::app {
@@ -19,7 +21,6 @@ namespace cordreach::app {
 namespace {
 
 constexpr std::size_t kLimits = 5;
-constexpr std::size_t kMostCords = 12;
 constexpr int kMark = 20;
 
 QPixmap markOf(rules::Severity severity, double ratio) {
@@ -123,33 +124,29 @@ void CellPanel::showCart() {
   const CordAnswer* answer = m_model.answer();
   const bool isCart = m_model.inputs().cordsBy == CordsBy::Cart;
   const bool shown = answer != nullptr && isCart && !answer->advice.candidates.empty();
-  m_cartHead->setVisible(shown || !isCart);
-  m_cartHead->setText(say(book, isCart ? "desk.cart" : "desk.thumb.head"));
-  if (!isCart && answer != nullptr) {
-    auto* label = new QLabel(thumbText(m_model), m_cartRows);
-    label->setWordWrap(true);
-    m_cart->addWidget(label);
-  }
+  m_cartHead->setVisible(shown);
+  m_cartHead->setText(say(book, "desk.cart"));
   if (!shown) return;
-  std::size_t count = 0;
-  for (const planning::CordCandidate& candidate : answer->advice.candidates) {
-    if (count++ == kMostCords) break;
-    auto* row = new QWidget(m_cartRows);
-    auto* line = new QHBoxLayout(row);
-    line->setContentsMargins(0, 0, 0, 0);
-    auto* mark = new QLabel(row);
-    mark->setPixmap(markOf(candidate.verdict, devicePixelRatioF()));
-    mark->setFixedWidth(look::scaled(kMark));
-    const QString signal = QString::fromStdString(text::signalWord(book, candidate.verdict));
-    mark->setAccessibleName(signal);
-    auto* words =
-        new QLabel(candidateName(book, candidate) + QStringLiteral(": ") + candidateLine(book, candidate), row);
-    words->setWordWrap(true);
-    words->setAccessibleName(signal + QStringLiteral(", ") + words->text());
-    line->addWidget(mark, 0, Qt::AlignTop);
-    line->addWidget(words, 1);
-    m_cart->addWidget(row);
-  }
+  const units::WireSize own = study::sizeOf(answer->asked.question.inlet.cord);
+  for (const CartRow& one : cartRows(book, answer->advice, own)) addRow(one);
+}
+
+void CellPanel::addRow(const CartRow& one) {
+  auto* row = new QWidget(m_cartRows);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  auto* mark = new QLabel(row);
+  mark->setPixmap(markOf(one.severity, devicePixelRatioF()));
+  mark->setFixedWidth(look::scaled(kMark));
+  const QString signal = QString::fromStdString(text::signalWord(m_model.book(), one.severity));
+  mark->setAccessibleName(signal);
+  auto* words = new QLabel(one.words, row);
+  words->setTextFormat(Qt::PlainText);
+  words->setWordWrap(true);
+  words->setAccessibleName(signal + QStringLiteral(", ") + one.words);
+  line->addWidget(mark, 0, Qt::AlignTop);
+  line->addWidget(words, 1);
+  m_cart->addWidget(row);
 }
 
 QString CellPanel::spoken() const {

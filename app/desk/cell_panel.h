@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace cordreach::app {
 
+struct CartRow;
 class FieldView;
 class LimitBar;
 
@@ -33,6 +34,7 @@ class CellPanel : public QWidget {
   void dress();
   void showCandidate();
   void showCart();
+  void addRow(const CartRow& one);
 
   CordModel& m_model;
   const FieldView& m_field;

@@ -3,22 +3,14 @@
 
 #include <algorithm>
 
-#include "geometry/point.h"
 #include "panels/machine_types.h"
 #include "panels/new_things.h"
+#include "planning/cord_plan.h"
 #include "site/queries.h"
 
 namespace cordreach::app {
 
 namespace {
-
-const site::Hookup* plannedHookup(const CordInputs& inputs, const site::Site& site) {
-  if (inputs.machineBy != MachineBy::Site || !inputs.machine) return nullptr;
-  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
-    if (hookup.machine == *inputs.machine && hookup.inlet == inputs.inletName) return &hookup;
-  }
-  return nullptr;
-}
 
 const site::Inlet* inletNamed(const site::Machine& machine, const std::string& name) {
   const auto at = std::ranges::find(machine.inlets, name, &site::Inlet::name);
@@ -76,13 +68,19 @@ site::Machine machineOfType(const std::string& type, const text::Phrasebook& boo
   return *blank.all<site::Machine>().begin();
 }
 
-AskedMachine askedMachine(const site::Machine& machine, const site::Inlet& inlet) {
-  AskedMachine asked{machine.name, inlet, machine.kind, {}, machine.doubleInsulated, machine.wet};
-  if (machine.shaftPower && machine.inlets.size() == 1) asked.shaftPower = machine.shaftPower->value;
-  return asked;
-}
-
 }  // namespace
+
+const site::Hookup* plannedHookup(const CordInputs& inputs, const site::Site& site) {
+  if (inputs.machineBy != MachineBy::Site || !inputs.machine) return nullptr;
+  const site::Hookup* first = nullptr;
+  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
+    if (hookup.machine != *inputs.machine || hookup.inlet != inputs.inletName) continue;
+    if (first == nullptr) first = &hookup;
+    const auto chain = site::chainOf(site, hookup);
+    if (chain && inputs.outletBy == OutletBy::Site && inputs.outlet == chain->outlet) return &hookup;
+  }
+  return first;
+}
 
 units::Length stepOf(Measure measure) {
   switch (measure) {
@@ -93,6 +91,7 @@ units::Length stepOf(Measure measure) {
     case Measure::CeilingTiles:
       return 2.0 * units::foot;
     case Measure::Length:
+    case Measure::Plan:
       break;
   }
   return 1.0 * units::metre;
@@ -107,7 +106,7 @@ CordInputs startInputs(const site::Site& site) {
   startMachine(inputs, site);
   startOutlet(inputs, site);
   inputs.cordsBy = site.all<site::Cord>().empty() ? CordsBy::Stock : CordsBy::Cart;
-  if (const auto planned = plannedDistance(inputs, site)) inputs.distance = *planned;
+  if (planEnds(inputs, site)) inputs.measure = Measure::Plan;
   return inputs;
 }
 
@@ -136,40 +135,40 @@ std::optional<site::Place> workOf(const CordInputs& inputs, const site::Site& si
   return machine == nullptr ? std::nullopt : machine->place;
 }
 
-std::optional<units::Length> plannedDistance(const CordInputs& inputs, const site::Site& site) {
+std::optional<PlanEnds> planEnds(const CordInputs& inputs, const site::Site& site) {
   const auto work = workOf(inputs, site);
   if (!work || inputs.outletBy != OutletBy::Site || !inputs.outlet) return std::nullopt;
   const site::Outlet* outlet = site.find<site::Outlet>(inputs.outlet->outlet);
   if (outlet == nullptr || !outlet->place || outlet->place->floor != work->floor) return std::nullopt;
-  return geometry::rightAngleDistance(work->at, outlet->place->at);
+  return PlanEnds{*outlet->place, *work};
 }
 
-AskedMachine machineOf(const CordInputs& inputs, const site::Site& site, const text::Phrasebook& book) {
+planning::CordQuestion machineOf(const CordInputs& inputs, const site::Site& site, const text::Phrasebook& book) {
+  planning::CordQuestion question;
   if (inputs.machineBy == MachineBy::Site && inputs.machine) {
     const site::Machine& machine = site.at<site::Machine>(*inputs.machine);
-    return askedMachine(machine, *inletNamed(machine, inputs.inletName));
+    planning::askAbout(machine, *inletNamed(machine, inputs.inletName), question);
+  } else if (inputs.machineBy == MachineBy::Plate) {
+    question.name = book.say("word.the_machine");
+    question.inlet = inputs.plate;
+    question.wet = inputs.plateWet;
+  } else {
+    const site::Machine machine = machineOfType(inputs.type, book);
+    planning::askAbout(machine, machine.inlets.front(), question);
   }
-  if (inputs.machineBy == MachineBy::Plate) {
-    return {book.say("word.the_machine"), inputs.plate, {}, {}, false, inputs.plateWet};
-  }
-  const site::Machine machine = machineOfType(inputs.type, book);
-  return askedMachine(machine, machine.inlets.front());
+  return question;
 }
 
 CordAsked askedOf(const CordInputs& inputs, const std::shared_ptr<const site::Site>& site,
                   const text::Phrasebook& book) {
-  AskedMachine machine = machineOf(inputs, *site, book);
-  CordAsked asked{{}, site, workOf(inputs, *site)};
+  CordAsked asked{machineOf(inputs, *site, book), site, workOf(inputs, *site)};
   planning::CordQuestion& question = asked.question;
-  question.name = std::move(machine.name);
-  question.inlet = std::move(machine.inlet);
-  question.kind = std::move(machine.kind);
-  question.shaftPower = machine.shaftPower;
-  question.doubleInsulated = machine.doubleInsulated;
-  question.wet = machine.wet;
+  const site::Hookup* planned = plannedHookup(inputs, *site);
+  if (planned != nullptr) question.hours = planned->hours;
   question.distance = inputs.distance;
   if (inputs.outletBy == OutletBy::Site && inputs.outlet) {
     question.at = planning::SiteContact{site.get(), inputs.outlet->outlet, inputs.outlet->contact};
+    if (planned != nullptr) planning::askAbout(*planned, question);
   } else {
     question.breaker = inputs.breaker;
     question.run = inputs.run;

@@ -10,6 +10,7 @@
 #include "compute/cord_answer.h"
 #include "planning/cord_question.h"
 #include "site/plan.h"
+#include "site/walk.h"
 #include "text/phrasebook.h"
 
 namespace cordreach::app {
@@ -17,7 +18,7 @@ namespace cordreach::app {
 enum class MachineBy { Site, Type, Plate };
 enum class OutletBy { Site, Hand };  // by hand: breaker, run and receptacle, each as far as known or seen
 enum class CordsBy { Cart, Stock, Jacket };
-enum class Measure { Length, Paces, FloorTiles, CeilingTiles };
+enum class Measure { Length, Paces, FloorTiles, CeilingTiles, Plan };  // Plan: followed along it, while it can be
 
 struct CordInputs {
   MachineBy machineBy = MachineBy::Type;
@@ -57,19 +58,22 @@ struct CordInputs {
 
 // Where the machine of the site works: at its planned hookup's place, else at its own.
 [[nodiscard]] std::optional<site::Place> workOf(const CordInputs& inputs, const site::Site& site);
-// Followed along the plan: by right angles from the outlet to the work; none: one of the two has no place there.
-[[nodiscard]] std::optional<units::Length> plannedDistance(const CordInputs& inputs, const site::Site& site);
+// The two ends of what can be followed along the plan, outlet and work; none: the plan does not say where they are.
+struct PlanEnds {
+  site::Place outlet;
+  site::Place work;
 
-// The supply cord that is asked about, with its machine's name.
-struct AskedMachine {
-  std::string name;
-  site::Inlet inlet;
-  std::string kind;
-  std::optional<units::Power> shaftPower;
-  bool doubleInsulated = false;
-  bool wet = false;
+  friend bool operator==(const PlanEnds&, const PlanEnds&) = default;
 };
-[[nodiscard]] AskedMachine machineOf(const CordInputs& inputs, const site::Site& site, const text::Phrasebook& book);
+[[nodiscard]] std::optional<PlanEnds> planEnds(const CordInputs& inputs, const site::Site& site);
+
+// The plan's hookup that is asked about: of the machine, at that outlet if it is planned there, else its first. Null:
+// the machine is not of the site, or not in the plan.
+[[nodiscard]] const site::Hookup* plannedHookup(const CordInputs& inputs, const site::Site& site);
+
+// A question with nothing but its machine in it: the supply cord that is asked about, with its machine's name.
+[[nodiscard]] planning::CordQuestion machineOf(const CordInputs& inputs, const site::Site& site,
+                                               const text::Phrasebook& book);
 
 [[nodiscard]] CordAsked askedOf(const CordInputs& inputs, const std::shared_ptr<const site::Site>& site,
                                 const text::Phrasebook& book);

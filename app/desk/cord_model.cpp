@@ -23,6 +23,7 @@ CordModel::CordModel(Session& session, QObject* parent)
       m_site(session.document.snapshot()),
       m_inputs(startInputs(*m_site)),
       m_grid(emptyGrid()) {
+  walkAlongPlan();
   connect(&m_service, &CordService::answered, this, &CordModel::take);
   connect(&session.document, &Document::changed, this, [this](const DocumentChange& change) {
     m_site = m_session.document.snapshot();
@@ -36,7 +37,25 @@ void CordModel::setInputs(const CordInputs& inputs) {
   follow();
 }
 
+// Looked for again only when its ends or what is drawn between them have changed.
+void CordModel::walkAlongPlan() {
+  const auto ends = m_inputs.measure == Measure::Plan ? planEnds(m_inputs, *m_site) : std::nullopt;
+  if (!ends) {
+    m_ends.reset();
+    m_walk.reset();
+    return;
+  }
+  const site::Floor& floor = m_site->at<site::Floor>(ends->work.floor);
+  if (m_ends != ends || m_floor != floor) {
+    m_ends = ends;
+    m_floor = floor;
+    m_walk = site::walkBetween(*m_site, ends->outlet, ends->work);
+  }
+  if (m_walk) m_inputs.distance = m_walk->length;
+}
+
 void CordModel::follow() {
+  walkAlongPlan();
   emit inputsChanged();
   m_asked = false;
   if (m_awake) ask();

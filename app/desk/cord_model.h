@@ -30,6 +30,8 @@ class CordModel : public QObject {
   [[nodiscard]] const site::Site& site() const { return *m_site; }
   [[nodiscard]] const CordInputs& inputs() const { return m_inputs; }
   void setInputs(const CordInputs& inputs);
+  // How the distance was followed along the plan; none: it was said, or the plan does not say where the two ends are.
+  [[nodiscard]] const std::optional<site::Walk>& walk() const { return m_walk; }
   // Changes the inputs by `change(CordInputs&)`.
   template <class Change>
   void change(Change change) {
@@ -60,12 +62,16 @@ class CordModel : public QObject {
  private:
   void take(const std::shared_ptr<const CordAnswer>& answer);
   void follow();
+  void walkAlongPlan();
   void ask();
 
   Session& m_session;
   CordService m_service;
   std::shared_ptr<const site::Site> m_site;
   CordInputs m_inputs;
+  std::optional<PlanEnds> m_ends;      // that m_walk leads between
+  std::optional<site::Floor> m_floor;  // as it was drawn then
+  std::optional<site::Walk> m_walk;
   std::shared_ptr<const CordAnswer> m_answer;
   CordGrid m_grid;
   std::uint64_t m_gridNumber = 0;

@@ -10,6 +10,7 @@
 #include "desk/cell_panel.h"
 #include "desk/cord_verdict.h"
 #include "desk/field_view.h"
+#include "desk/more_below.h"
 #include "desk/question_input.h"
 #include "desk/question_row.h"
 #include "desk/what_if_row.h"
@@ -34,6 +35,8 @@ CordPlace::CordPlace(Session& session, QWidget* parent)
       m_cell(new CellPanel(m_model, *m_field)),
       m_sheet(new QScrollArea(this)),
       m_column(new QScrollArea(this)),
+      m_moreCells(new MoreBelow(*m_sheet, m_model.book(), this)),
+      m_moreCords(new MoreBelow(*m_column, m_model.book(), this)),
       m_whatIfs(new WhatIfRow(m_model, this)) {
   m_column->setWidget(m_cell);
   m_column->setWidgetResizable(true);
@@ -49,14 +52,22 @@ CordPlace::CordPlace(Session& session, QWidget* parent)
   left->addSpacing(8);
   left->addWidget(m_whatIfs);
   auto* row = new QHBoxLayout;
-  row->setContentsMargins(kMargin, 0, kMargin, 14);
+  row->setContentsMargins(kMargin, 0, kMargin, 4);
   row->setSpacing(kGap);
   m_sheet->setWidget(sheet);
   m_sheet->setWidgetResizable(true);
   m_sheet->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_sheet->setFocusPolicy(Qt::NoFocus);
-  row->addWidget(m_sheet, 1);
-  row->addWidget(m_column);
+  auto* cells = new QVBoxLayout;
+  cells->setSpacing(0);
+  cells->addWidget(m_sheet, 1);
+  cells->addWidget(m_moreCells);
+  auto* cords = new QVBoxLayout;
+  cords->setSpacing(0);
+  cords->addWidget(m_column, 1);
+  cords->addWidget(m_moreCords);
+  row->addLayout(cells, 1);
+  row->addLayout(cords);
   setTabOrder(m_field, m_column);
   auto* rows = new QVBoxLayout(this);
   rows->setContentsMargins(0, 0, 0, 0);
@@ -75,7 +86,9 @@ QWidget* CordPlace::column() const { return m_column; }
 
 void CordPlace::setColumn(int width, bool visible) {
   m_column->setFixedWidth(width);
+  m_moreCords->setFixedWidth(width);
   m_column->setVisible(visible);
+  m_moreCords->setReserved(visible);
 }
 
 void CordPlace::dress() {

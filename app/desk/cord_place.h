@@ -14,6 +14,7 @@ namespace cordreach::app {
 class CellPanel;
 class CordVerdict;
 class FieldView;
+class MoreBelow;
 class QuestionRow;
 class WhatIfRow;
 
@@ -53,6 +54,8 @@ class CordPlace : public Place {
   CellPanel* m_cell;
   QScrollArea* m_sheet;  // scrolls where large type leaves the field too little room
   QScrollArea* m_column;
+  MoreBelow* m_moreCells;
+  MoreBelow* m_moreCords;
   WhatIfRow* m_whatIfs;
 };
 

@@ -30,7 +30,7 @@ void CordVerdict::press() {
     inputs.outletBy = OutletBy::Site;
     inputs.outlet = site::OutletSocket{instead.at.outlet, instead.at.contact};
     inputs.distance = instead.distance;
-    inputs.measure = Measure::Length;
+    inputs.measure = Measure::Plan;
   });
 }
 

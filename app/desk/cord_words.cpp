@@ -3,12 +3,14 @@
 
 #include <cmath>
 
+#include "desk/cell_words.h"
 #include "panels/names.h"
-#include "rules/rule_table.h"
+#include "planning/outlet_choice.h"
 #include "shell/say.h"
 #include "site/file_words.h"
 #include "site/queries.h"
 #include "study/assumptions.h"
+#include "text/circuit_text.h"
 #include "text/quantity_text.h"
 #include "text/severity_text.h"
 
@@ -20,17 +22,12 @@ using planning::CordAdvice;
 using planning::CordCandidate;
 using rules::Severity;
 
-constexpr double kTold = 1.5;  // from here on a share is told as a multiple, below as a percentage
+constexpr std::size_t kMostUsers = 3;  // of the circuit, told by name
 
 std::string sizeName(const text::Phrasebook& book, const units::WireSize& size) {
   const auto gauge = size.awgNumber();
   return gauge ? text::quantityText(book, "gauge_awg", *gauge)
                : text::quantityText(book, "size_mm2", size.metricMm2().value_or(0.0));
-}
-
-QString capital(QString words) {
-  if (!words.isEmpty()) words[0] = words[0].toUpper();
-  return words;
 }
 
 std::optional<base::Argument> argumentOf(const base::Arguments& arguments, const std::string& name) {
@@ -48,22 +45,6 @@ std::string shortOf(const CordAdvice& advice) {
 
 bool isBad(const CordAdvice& advice) {
   return advice.verdict >= Severity::Caution || (advice.extensionNeeded && !advice.choice);
-}
-
-// The rule that holds the same limit; empty: none does, the limit is our own.
-std::string_view ruleBehind(planning::CordLimit limit) {
-  switch (limit) {
-    case planning::CordLimit::Amps:
-      return "cord.over_tag";
-    case planning::CordLimit::Volts:
-      return "machine.voltage";
-    case planning::CordLimit::Heat:
-      return "cord.conductor_over_rating";
-    case planning::CordLimit::Start:
-    case planning::CordLimit::Clearing:
-      break;
-  }
-  return {};
 }
 
 QString findOutText(const CordModel& model, const CordAdvice& advice) {
@@ -108,7 +89,7 @@ void sayInstead(const CordModel& model, const CordAnswer& answer, VerdictWords& 
     arguments.push_back({"choice", candidateName(book, there.candidates[*there.choice]).toStdString()});
   }
   words.button = say(book, "desk.instead", arguments);
-  words.after = say(book, "desk.instead.after", arguments);
+  words.after = say(book, "desk.instead.after", arguments) + ". " + thumbText(model);
 }
 
 }  // namespace
@@ -122,7 +103,7 @@ QString gaugeText(const text::Phrasebook& book, const units::WireSize& size) {
 }
 
 QString machineText(const CordModel& model) {
-  const AskedMachine machine = machineOf(model.inputs(), model.site(), model.book());
+  const planning::CordQuestion machine = machineOf(model.inputs(), model.site(), model.book());
   base::Arguments arguments{{"machine", machine.name}};
   if (model.inputs().machineBy == MachineBy::Plate) {
     const std::string kind(site::fileWord(machine.inlet.loadClass));
@@ -137,13 +118,15 @@ QString machineText(const CordModel& model) {
 }
 
 QString distanceText(const CordModel& model) {
-  const units::Length distance = model.inputs().distance;
-  const double feet = distance.in(units::foot);
-  const bool us = model.book().locale().units == text::UnitSystem::Us;
-  const double shown = us ? feet : distance.si();
-  return say(
-      model.book(), us ? "desk.feet" : "desk.metres",
-      {{"count", text::numberText(model.book().locale(), shown, std::abs(shown - std::round(shown)) < 0.05 ? 0 : 1)}});
+  const text::Locale& locale = model.book().locale();
+  const bool us = locale.units == text::UnitSystem::Us;
+  const auto shown = [us](units::Length length) { return us ? length.in(units::foot) : length.si(); };
+  const double distance = shown(model.inputs().distance);
+  // What was followed is not known to a tenth of a foot.
+  const bool whole = std::abs(distance - std::round(distance)) < 0.05 || (us && model.walk());
+  return say(model.book(), us ? "desk.feet" : "desk.metres",
+             {{"count", text::numberText(locale, distance, whole ? 0 : 1)},
+              {"slack", text::numberText(locale, shown(planning::kSlack), us ? 0 : 1)}});
 }
 
 QString outletText(const CordModel& model) {
@@ -179,7 +162,7 @@ QString cordsText(const CordModel& model) {
 }
 
 QString slackText(const CordModel& model) {
-  const AskedMachine machine = machineOf(model.inputs(), model.site(), model.book());
+  const planning::CordQuestion machine = machineOf(model.inputs(), model.site(), model.book());
   planning::CordQuestion question;
   question.distance = model.inputs().distance;
   const units::Length needed = planning::neededFor(question);
@@ -190,6 +173,25 @@ QString slackText(const CordModel& model) {
                             {"own_m", own.si()}};
   if (own < needed) arguments.push_back({"missing_m", (needed - own).si()});
   return say(model.book(), "desk.slack", arguments);
+}
+
+QString walkText(const CordModel& model) {
+  if (model.inputs().measure != Measure::Plan) return {};
+  if (!model.walk()) return say(model.book(), "desk.distance.no_plan");
+  const auto code = [&] {
+    switch (model.walk()->by) {
+      case site::WalkBy::Walls:
+        return "desk.walk.walls";
+      case site::WalkBy::Corridors:
+        return "desk.walk.corridors";
+      case site::WalkBy::Undrawn:
+        return "desk.walk.undrawn";
+      case site::WalkBy::NoWay:
+        break;
+    }
+    return "desk.walk.no_way";
+  };
+  return say(model.book(), code(), {{"distance_m", model.walk()->length.si()}});
 }
 
 VerdictWords verdictWords(const CordModel& model) {
@@ -210,85 +212,19 @@ VerdictWords verdictWords(const CordModel& model) {
     if (const std::string code = shortOf(advice); !code.empty())
       arguments.push_back({"why", book.say("short." + code)});
     words.reason = say(book, "desk." + advice.reason + ".reason", arguments);
+    words.order = thumbText(model);
     if (isBad(advice)) {
-      words.order = say(book, "desk.other_outlet");
+      words.order = say(book, "desk.other_outlet") + ". " + words.order;
       sayInstead(model, *answer, words);
-    } else {
-      words.order = thumbText(model);
     }
   }
+  if (advice.takenBy) words.reason += ' ' + say(book, "cord.taken", {{"name", *advice.takenBy}});
   const QString find = findOutText(model, advice);
   if (!find.isEmpty()) words.reason += ' ' + find;
-  return words;
-}
-
-QString candidateName(const text::Phrasebook& book, const CordCandidate& candidate) {
-  return say(book, "cord.name",
-             {{"label", candidate.label},
-              {"type", candidate.label.empty() ? candidate.type : std::string()},
-              {"size", sizeName(book, candidate.size)},
-              {"length_m", candidate.length.si()}});
-}
-
-QString candidateLine(const text::Phrasebook& book, const CordCandidate& candidate) {
-  if (!candidate.limit.empty()) return say(book, "short." + candidate.limit);
-  const planning::LimitUse* nearest = planning::nearest(candidate.limits);
-  if (nearest == nullptr || !nearest->used) return {};
-  return say(book, "desk.cell.used",
-             {{"limit", book.say("desk.limit." + std::string(nameOf(nearest->limit)))},
-              {"used_percent", 100.0 * *nearest->used}});
-}
-
-CellWords cellWords(const CordModel& model, const CordCell& cell) {
-  const text::Phrasebook& book = model.book();
-  const CordGrid& grid = model.grid();
-  CellWords words;
-  const QString name = gaugeText(book, grid.sizes.at(cell.row)) + ", " + lengthText(book, grid.lengths.at(cell.column));
-  QStringList spoken{name};
-  const CordCandidate* candidate = grid.at(cell.row, cell.column);
-  if (model.isTooShort(cell.column)) {
-    words.tooShort = true;
-    words.head = say(book, "desk.cell.too_short");
-    spoken << words.head;
-  } else if (candidate == nullptr) {
-    words.empty = true;
-    words.head = QStringLiteral("…");
-    spoken << say(book, "window.verdict.working");
-  } else {
-    words.severity = candidate->verdict;
-    const bool sound = candidate->verdict < Severity::Caution;
-    const auto about = planning::limitOfFinding(candidate->limit);
-    const planning::LimitUse* use = planning::nearest(candidate->limits);
-    for (const planning::LimitUse& one : candidate->limits) {
-      if (!sound && about && one.limit == *about) use = &one;
-    }
-    const QString limit = use == nullptr ? QString() : say(book, "desk.limit." + std::string(nameOf(use->limit)));
-    const QString signal = QString::fromStdString(text::signalWord(book, candidate->verdict));
-    const QString why = candidate->limit.empty() ? QString() : say(book, "short." + candidate->limit);
-    words.head = sound ? signal : about ? limit : why;
-    if (use != nullptr && (sound || about)) {
-      words.figure =
-          !use->used ? say(book, "desk.cell.beyond")
-          : *use->used >= kTold
-              ? say(book, "desk.cell.times", {{"times", text::numberText(book.locale(), *use->used, 1)}})
-              : say(book, "desk.cell.used", {{"limit", limit.toStdString()}, {"used_percent", 100.0 * *use->used}});
-    }
-    spoken << signal;
-    if (!why.isEmpty()) spoken << why;
-    if (!words.figure.isEmpty()) spoken << words.figure;
+  if (!advice.alsoOn.empty()) {
+    words.reason += ' ' + QString::fromStdString(text::alsoOnText(book, advice.alsoOn, kMostUsers));
   }
-  for (const std::string& label : model.cartIn(cell)) spoken << say(book, "panel.name.cord", {{"name", label}});
-  if (model.chosenCell() == cell) spoken << say(book, "desk.cell.chosen");
-  words.spoken = spoken.join(", ");
   return words;
-}
-
-LimitWords limitWords(const text::Phrasebook& book, const planning::LimitUse& use) {
-  const std::string code = "desk.limit." + std::string(nameOf(use.limit));
-  const std::string_view rule = ruleBehind(use.limit);
-  const QString source =
-      rule.empty() ? say(book, code + ".source") : QString::fromStdString(rules::ruleOf(rule).source.text);
-  return {capital(say(book, code + ".name")), say(book, code + ".value", use.arguments), source, use.used};
 }
 
 QString thumbText(const CordModel& model) {

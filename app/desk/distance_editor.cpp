@@ -20,14 +20,20 @@ namespace cordreach::app {
 
 namespace {
 
-constexpr std::array kMeasures = {Measure::Length, Measure::Paces, Measure::FloorTiles, Measure::CeilingTiles};
+constexpr std::array kMeasures = {Measure::Length, Measure::Paces, Measure::FloorTiles, Measure::CeilingTiles,
+                                  Measure::Plan};
 constexpr std::array kMeasureWords = {"desk.measure.length", "desk.measure.paces", "desk.measure.floor",
-                                      "desk.measure.ceiling"};
+                                      "desk.measure.ceiling", "desk.measure.plan"};
 constexpr units::Length kFarthest = 1000.0 * units::metre;
 constexpr int kScaleFeet = 250;
 
+bool isCounted(Measure measure) { return measure != Measure::Length && measure != Measure::Plan; }
+
+// What is typed or drawn is no longer followed.
+Measure said(Measure measure) { return measure == Measure::Plan ? Measure::Length : measure; }
+
 base::Result<units::Length> readDistance(const text::Phrasebook& book, Measure measure, const std::string& typed) {
-  if (measure == Measure::Length) return readText<units::Length>(book, typed);
+  if (!isCounted(measure)) return readText<units::Length>(book, typed);
   const auto count = readText<double>(book, typed);
   if (!count) return count.error();
   return count.value() * stepOf(measure);
@@ -45,6 +51,7 @@ DistanceEditor::DistanceEditor(CordModel& model, QWidget* parent)
   m_scale->setPageStep(25);
   grid->addWidget(m_scale, grid->rowCount(), 0, 1, 2);
   grid->addWidget(m_plan, grid->rowCount(), 0, 1, 2);
+  m_walk = addNote(grid);
   m_slack = addNote(grid);
   showFault(m_fault, {});
   rename();
@@ -79,7 +86,7 @@ void DistanceEditor::begin(const QString& typed) {
 
 QString DistanceEditor::shown() const {
   const CordInputs& inputs = model().inputs();
-  if (inputs.measure == Measure::Length) return QString::fromStdString(exactText(book(), inputs.distance));
+  if (!isCounted(inputs.measure)) return QString::fromStdString(exactText(book(), inputs.distance));
   return QString::fromStdString(
       exactText(book(), std::round(10.0 * (inputs.distance / stepOf(inputs.measure))) / 10.0));
 }
@@ -91,9 +98,10 @@ void DistanceEditor::refresh() {
     m_measure->setCurrentIndex(static_cast<int>(at - kMeasures.begin()));
     m_scale->setValue(static_cast<int>(std::lround(model().inputs().distance.in(units::foot))));
   });
-  const bool known = plannedDistance(model().inputs(), model().site()).has_value();
-  m_plan->setEnabled(known);
-  m_plan->setToolTip(known ? QString() : say(book(), "desk.distance.no_plan"));
+  m_plan->setEnabled(planEnds(model().inputs(), model().site()).has_value());
+  m_plan->setVisible(!model().walk());
+  m_walk->setText(walkText(model()));
+  m_walk->setVisible(!m_walk->text().isEmpty());
   m_slack->setText(slackText(model()));
 }
 
@@ -105,13 +113,19 @@ void DistanceEditor::read(const QString& typed) {
                      sentenceOf(book(), {"console.too_far", typed.toStdString(), {{"most_m", kFarthest.si()}}}));
   }
   showFault(m_fault, {});
-  model().change([&](CordInputs& inputs) { inputs.distance = distance.value(); });
+  model().change([&](CordInputs& inputs) {
+    inputs.measure = said(inputs.measure);
+    inputs.distance = distance.value();
+  });
 }
 
 void DistanceEditor::drawn(int value) {
   if (isRefreshing()) return;
   showFault(m_fault, {});
-  model().change([&](CordInputs& inputs) { inputs.distance = value * units::foot; });
+  model().change([&](CordInputs& inputs) {
+    inputs.measure = said(inputs.measure);
+    inputs.distance = value * units::foot;
+  });
 }
 
 void DistanceEditor::measured(int index) {
@@ -121,10 +135,9 @@ void DistanceEditor::measured(int index) {
 }
 
 void DistanceEditor::follow() {
-  const auto planned = plannedDistance(model().inputs(), model().site());
-  if (!planned) return;
   showFault(m_fault, {});
-  model().change([&](CordInputs& inputs) { inputs.distance = *planned; });
+  model().change([](CordInputs& inputs) { inputs.measure = Measure::Plan; });
+  m_line->setText(shown());
 }
 
 }  // namespace cordreach::app

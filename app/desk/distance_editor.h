@@ -32,6 +32,7 @@ class DistanceEditor : public InputEditor {
   ChoiceBox* m_measure;
   QSlider* m_scale;
   QPushButton* m_plan;
+  QLabel* m_walk;
   QLabel* m_slack;
   QLabel* m_fault;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "desk/field_model.h"
 
+#include "desk/cell_words.h"
 #include "desk/cord_words.h"
 
 namespace cordreach::app {

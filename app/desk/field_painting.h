@@ -5,7 +5,7 @@
 #include <QHeaderView>
 #include <QStyledItemDelegate>
 
-#include "desk/cord_words.h"
+#include "desk/cell_words.h"
 #include "desk/field_model.h"
 
 namespace cordreach::app {

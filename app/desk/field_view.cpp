@@ -102,7 +102,8 @@ std::optional<CordCell> FieldView::explained() const {
 
 void FieldView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
   QTableView::currentChanged(current, previous);
-  m_arrowed = current.isValid() && m_model.chosenCell() != cellOf(current);
+  // The first cell becomes current by itself when the focus comes by.
+  m_arrowed = current.isValid() && previous.isValid() && m_model.chosenCell() != cellOf(current);
   emit explainedChanged();
 }
 

@@ -47,9 +47,11 @@ void LimitBar::paintEvent(QPaintEvent* /*event*/) {
   const double middle = height() - look::scaled(kTick) / 2.0;
   const double high = look::scaled(kBar);
   const QRectF ground(0, middle - high / 2, limit, high);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(t.rule);
+  // In high contrast a hairline's colour is ink, and what is free would look used up.
+  painter.setPen(t.highContrast ? QPen(t.ink, 1) : QPen(Qt::NoPen));
+  painter.setBrush(t.highContrast ? t.sheet : t.rule);
   painter.drawRoundedRect(ground, 3, 3);
+  painter.setPen(Qt::NoPen);
   const double used = m_words.used.value_or(width() / limit);
   QRectF bar = ground;
   bar.setWidth(std::min<double>(width(), limit * std::max(0.0, used)));

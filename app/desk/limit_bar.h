@@ -5,7 +5,7 @@
 
 #include <QWidget>
 
-#include "desk/cord_words.h"
+#include "desk/cell_words.h"
 
 namespace cordreach::app {
 

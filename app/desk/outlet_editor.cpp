@@ -2,9 +2,11 @@
 #include "desk/outlet_editor.h"
 
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <algorithm>
 
 #include "desk/cord_words.h"
 #include "desk/face_picker.h"
@@ -53,6 +55,10 @@ OutletEditor::OutletEditor(CordModel& model, QWidget* parent) : InputEditor(mode
   showFault(m_fault, {});
   rename();
   connect(m_find, &QLineEdit::textEdited, this, &OutletEditor::fillList);
+  connect(m_find, &QLineEdit::returnPressed, this, [this] {
+    if (!m_find->text().isEmpty() && m_list->currentRow() < 0) m_list->setCurrentRow(0);
+  });
+  m_find->installEventFilter(this);
   connect(m_list, &QListWidget::currentRowChanged, this, &OutletEditor::chosen);
   connect(m_list, &QListWidget::itemClicked, this, [this] { chosen(m_list->currentRow()); });
   for (ChoiceBox* box : {m_breaker, m_colour, m_size}) {
@@ -113,6 +119,15 @@ void OutletEditor::begin(const QString& typed) {
   } else {
     m_breaker->setFocus(Qt::OtherFocusReason);
   }
+}
+
+// Down from the line goes on in the list.
+bool OutletEditor::eventFilter(QObject* watched, QEvent* event) {
+  const bool down = event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down;
+  if (watched != m_find || !down || m_list->count() == 0) return InputEditor::eventFilter(watched, event);
+  m_list->setFocus(Qt::OtherFocusReason);
+  m_list->setCurrentRow(std::max(0, m_list->currentRow()));
+  return true;
 }
 
 void OutletEditor::refresh() {

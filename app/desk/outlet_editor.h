@@ -21,6 +21,7 @@ class OutletEditor : public InputEditor {
 
  protected:
   void rename() override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void fillList();

@@ -6,17 +6,6 @@
 
 namespace cordreach::app {
 
-namespace {
-
-const site::Hookup* hookupOf(const CordInputs& inputs, const site::Site& site) {
-  for (const site::Hookup& hookup : site.all<site::Hookup>()) {
-    if (hookup.machine == *inputs.machine && hookup.inlet == inputs.inletName) return &hookup;
-  }
-  return nullptr;
-}
-
-}  // namespace
-
 std::optional<site::Edit> useCord(const CordInputs& inputs, const planning::CordCandidate& choice,
                                   const site::Site& site) {
   const bool ofSite = inputs.machineBy == MachineBy::Site && inputs.machine && inputs.outletBy == OutletBy::Site &&
@@ -25,7 +14,7 @@ std::optional<site::Edit> useCord(const CordInputs& inputs, const planning::Cord
   if (cord == nullptr) return std::nullopt;
   site::Edit edit{"hookup.move", {}};
   const site::Socket socket = site::CordSocket{cord->id, 0};
-  if (const site::Hookup* hookup = hookupOf(inputs, site)) {
+  if (const site::Hookup* hookup = plannedHookup(inputs, site)) {
     edit.changes = planning::replug(planning::pluggingOf(*hookup, site), socket, site);
     edit.changes.emplace_back(
         site::Change<site::ExtensionUse>{std::nullopt, planning::newUse(*cord, *hookup, *inputs.outlet, site)});

@@ -76,6 +76,10 @@ Place* MainWindow::placeOf(const std::string& code) const {
 }
 
 void MainWindow::showPlace(Place* place) {
+  // Only the place in front asks for height: what the others need must not push the band's last line out of sight.
+  for (Place* one : m_places) {
+    one->setSizePolicy(QSizePolicy::Preferred, one == place ? QSizePolicy::Preferred : QSizePolicy::Ignored);
+  }
   m_stack->setCurrentWidget(place);
   {
     const QSignalBlocker quiet(m_top->places());

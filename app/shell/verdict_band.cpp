@@ -86,13 +86,24 @@ VerdictBand::Places VerdictBand::places() const {
   const QFontMetrics plate(look::font(look::Type::BodyBold));
   at.plate =
       QRect(left, look::scaled(12), plate.horizontalAdvance(m_words.signal) + look::scaled(20), look::scaled(24));
-  at.concerns =
-      QRect(at.plate.right() + look::scaled(12), at.plate.top(), left + wide - at.plate.right(), at.plate.height());
+  at.concerns = concernsAt(at.plate, left + wide);
+  const int above = std::max(at.plate.bottom(), at.concerns.bottom());
   const int sentence = heightOf(look::font(look::Type::Verdict), wide, m_words.sentence);
-  at.sentence = QRect(left, at.plate.bottom() + look::scaled(5), wide, std::max(sentence, look::scaled(29)));
+  at.sentence = QRect(left, above + look::scaled(5), wide, std::max(sentence, look::scaled(29)));
   const int reason = heightOf(look::font(look::Type::Reason), wide, m_words.reason);
   at.reason = QRect(left, at.sentence.bottom() + look::scaled(4), wide, reason);
   return at;
+}
+
+// Beside the plate; below it where that is too narrow, also for what is added while a newer answer is worked out.
+QRect VerdictBand::concernsAt(const QRect& plate, int right) const {
+  const QFont font = look::font(look::Type::Body);
+  const QString longest = concernsLine(false);
+  const QRect beside(plate.right() + look::scaled(12), plate.top(), right - plate.right() - look::scaled(12),
+                     plate.height());
+  if (QFontMetrics(font).horizontalAdvance(longest) <= beside.width()) return beside;
+  const int wide = right - plate.left();
+  return {plate.left(), plate.bottom() + look::scaled(3), wide, heightOf(font, wide, longest)};
 }
 
 QSize VerdictBand::sizeHint() const {
@@ -117,8 +128,8 @@ void VerdictBand::layOut() {
   if (minimumHeight() != wanted) setFixedHeight(wanted);
 }
 
-QString VerdictBand::concernsLine() const {
-  if (isFresh()) return m_words.concerns;
+QString VerdictBand::concernsLine(bool fresh) const {
+  if (fresh) return m_words.concerns;
   const QString working = say(m_book, "window.verdict.working");
   return m_words.concerns.isEmpty() ? working : m_words.concerns + QStringLiteral("  ·  ") + working;
 }
@@ -155,7 +166,7 @@ void VerdictBand::paintEvent(QPaintEvent* /*event*/) {
   painter.drawText(at.reason, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_words.reason);
   painter.setOpacity(1);
   painter.setFont(look::font(look::Type::Body));
-  painter.drawText(at.concerns, Qt::AlignLeft | Qt::AlignVCenter, concernsLine());
+  painter.drawText(at.concerns, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, concernsLine(fresh));
 }
 
 void VerdictBand::resizeEvent(QResizeEvent* event) {

@@ -55,7 +55,8 @@ class VerdictBand : public QWidget {
   void layOut();
   void announce();
   [[nodiscard]] Places places() const;
-  [[nodiscard]] QString concernsLine() const;
+  [[nodiscard]] QRect concernsAt(const QRect& plate, int right) const;
+  [[nodiscard]] QString concernsLine(bool fresh) const;
 
   const text::Phrasebook& m_book;
   VerdictSource* m_source = nullptr;

@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <array>
 
+#include "planning/cord_plan.h"
 #include "planning/outlet_choice.h"
 #include "rules/copper.h"
 #include "rules/finding_builder.h"
 #include "rules/rule_table.h"
 #include "rules/voltage_limits.h"
+#include "site/queries.h"
 #include "study/assumptions.h"
 
 namespace cordreach::planning {
@@ -36,6 +38,7 @@ CordCandidate candidateOf(const CordQuestion& question, const site::Cord& cord) 
                           cord.make.type,
                           {},
                           cord.label,
+                          isPlannedElsewhere(question, cord.id),
                           answer.voltage,
                           {percent(answer.drop.likely), percent(answer.drop.low), percent(answer.drop.high)},
                           answer.cords.front().conductor,
@@ -82,14 +85,17 @@ units::WireSize oneSizeHeavier(const units::WireSize& own) {
   return own;
 }
 
-// The first that is sound by that measure and at least one size heavier than the machine's own.
+// Sound by that measure and at least one size heavier than the machine's own.
+bool isTakeable(const CordQuestion& question, const CordCandidate& candidate, Severity verdict) {
+  return verdict < Severity::Caution && rules::isSizeHeavier(candidate.size, study::sizeOf(question.inlet.cord));
+}
+
+// The first that may be taken and is not in use elsewhere.
 template <class Verdict>
 std::optional<std::size_t> firstSound(const CordQuestion& question, const std::vector<CordCandidate>& candidates,
                                       Verdict verdictOf) {
-  const units::WireSize own = study::sizeOf(question.inlet.cord);
   for (std::size_t i = 0; i < candidates.size(); ++i) {
-    const bool sound = verdictOf(candidates[i]) < Severity::Caution;
-    if (sound && rules::isSizeHeavier(candidates[i].size, own)) return i;
+    if (!candidates[i].plannedElsewhere && isTakeable(question, candidates[i], verdictOf(candidates[i]))) return i;
   }
   return std::nullopt;
 }
@@ -126,12 +132,27 @@ void adviseAmong(const CordQuestion& question, CordAdvice& advice) {
   advice.reason = advice.candidates.empty() ? "cord.none_long_enough" : "cord.none_works";
   advice.verdict = Severity::Caution;
   if (advice.candidates.empty()) return;
+  if (std::any_of(advice.candidates.begin(), advice.candidates.end(), [&](const CordCandidate& one) {
+        return one.plannedElsewhere && isTakeable(question, one, one.verdict);
+      })) {
+    advice.reason = "cord.none_free";
+    return;
+  }
   const auto best = std::min_element(advice.candidates.begin(), advice.candidates.end(),
                                      [](const auto& a, const auto& b) { return a.verdict < b.verdict; });
   advice.verdict = std::max(advice.verdict, best->verdict);
   // What stops the heaviest is what no cord of this cart cures.
   const CordCandidate& heaviest = advice.candidates.back();
   if (!heaviest.limit.empty()) advice.arguments.push_back(rules::text("limit", heaviest.limit));
+}
+
+void sayWhatElse(const CordQuestion& question, CordAdvice& advice) {
+  if (!question.at) return;
+  const site::Circuit* circuit = site::circuitOf(*question.at->site, {question.at->outlet, question.at->contact});
+  if (circuit != nullptr) {
+    advice.alsoOn = circuitUsers(*question.at->site, circuit->id, question.hours, question.at->hookup);
+  }
+  advice.takenBy = takenBy(question);
 }
 
 // Which single unknown, were it known to be well, would give a better answer.
@@ -209,10 +230,12 @@ CordAdvice adviseFrom(const CordQuestion& question, const std::vector<CordCandid
   const units::Length needed = neededFor(question);
   const units::Length own = study::lengthOf(question.inlet.cord).value;
   const units::WireSize ownSize = study::sizeOf(question.inlet.cord);
-  CordAdvice advice{false, {}, {}, {}, Severity::Ok, {}, oneSizeHeavier(ownSize), {}, {}};
+  CordAdvice advice;
+  advice.ruleOfThumb = oneSizeHeavier(ownSize);
   advice.arguments = {rules::number("needed_m", needed.in(units::metre)), rules::number("own_m", own.in(units::metre)),
                       rules::text("own_size", ownSize.name())};
   advice.extensionNeeded = own < needed;
+  sayWhatElse(question, advice);
   if (!advice.extensionNeeded) {
     adviseWithout(question, advice);
     return advice;

@@ -9,6 +9,7 @@
 
 #include "base/error.h"
 #include "base/progress.h"
+#include "planning/circuit_users.h"
 #include "planning/cord_judging.h"
 #include "planning/cord_question.h"
 #include "rules/finding.h"
@@ -22,6 +23,7 @@ struct CordCandidate {
   std::string type;                  // letters of the jacket
   std::optional<site::CordId> cord;  // of the cart
   std::string label;
+  bool plannedElsewhere = false;                             // the plan has it in use somewhere else then
   study::Band<units::Voltage> voltage;                       // at the machine's terminals
   study::Band<double> dropPercent;                           // of nominal
   std::optional<study::Band<units::Temperature>> conductor;  // of the extension; none: beyond the model
@@ -35,10 +37,12 @@ struct CordCandidate {
 struct CordAdvice {
   bool extensionNeeded = false;
   std::optional<std::size_t> choice;  // index in candidates
-  // "cord.chosen", "cord.not_needed", "cord.not_needed_but_unsound", "cord.none_long_enough", "cord.none_works"
+  // "cord.chosen", "cord.not_needed", "cord.not_needed_but_unsound", "cord.none_long_enough", "cord.none_works",
+  // "cord.none_free": what would do is planned elsewhere then
   std::string reason;
   base::Arguments arguments;  // needed_m, own_m, and of the choice or of the worst finding what the words need
-  rules::Severity verdict;    // of what is advised: the choice, or the machine without extension; else of the best left
+  // Of what is advised: the choice, or the machine without extension; else of the best left.
+  rules::Severity verdict = rules::Severity::Ok;
   std::vector<CordCandidate> candidates;  // that reach; lightest first, then shortest
   // The trade's rule of thumb: one stock size heavier than the machine's own cord, and never less is chosen.
   units::WireSize ruleOfThumb = units::WireSize::awg(12);
@@ -46,6 +50,9 @@ struct CordAdvice {
   // that would do size, length_m, cord), "find.run", "find.plate"; empty: nothing.
   std::string findOut;
   base::Arguments findOutArguments;
+  // Of an outlet of a described building: what else its circuit feeds then, and whose plug is in that socket then.
+  std::vector<CircuitUser> alsoOn{};
+  std::optional<std::string> takenBy{};
 };
 
 [[nodiscard]] CordAdvice chooseCord(const CordQuestion& question);

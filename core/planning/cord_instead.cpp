@@ -5,6 +5,7 @@
 
 #include "planning/cord_site.h"
 #include "planning/outlet_choice.h"
+#include "site/walk.h"
 #include "study/assumptions.h"
 
 namespace cordreach::planning {
@@ -32,7 +33,7 @@ OutletWish wishOf(const CordQuestion& question) {
 std::optional<CordInstead> insteadOf(const CordQuestion& question, const site::Place& work) {
   if (!question.at) return std::nullopt;
   site::Site site = cordSite(question, {}, nullptr);
-  site::Hookup hookup = site.at<site::Hookup>(cordSiteHookup());
+  site::Hookup hookup = site.at<site::Hookup>(askedHookup(question));
   hookup.place = work;
   site.all<site::Hookup>().put(hookup);
   const auto choices = outletsFor(pluggingOf(site.at<site::Hookup>(hookup.id), site), site, wishOf(question));
@@ -40,8 +41,11 @@ std::optional<CordInstead> insteadOf(const CordQuestion& question, const site::P
   for (const OutletChoice& choice : choices) {
     if (tried++ == kMostTried) break;
     CordQuestion there = question;
-    there.at = SiteContact{question.at->site, choice.outlet->id, choice.contact->name};
+    there.at->outlet = choice.outlet->id;
+    there.at->contact = choice.contact->name;
     there.distance = choice.needed - kSlack;
+    if (const auto walk = site::walkBetween(*question.at->site, *choice.outlet->place, work))
+      there.distance = walk->length;
     CordAdvice advice = chooseCord(there);
     if (isSound(advice)) return CordInstead{*there.at, there.distance, std::move(advice)};
   }

@@ -10,7 +10,7 @@ namespace cordreach::planning {
 
 struct CordInstead {
   SiteContact at;
-  units::Length distance;  // from there to the work, along right angles
+  units::Length distance;  // from there to the work, followed along the plan
   CordAdvice advice;       // sound: no extension is needed, or one is chosen
 };
 

@@ -30,11 +30,11 @@ bool tellsMore(const rules::Finding& finding) {
 JudgedCase judgeOn(const CordQuestion& question, units::Current breaker, const site::Cord* extension) {
   const site::Site site = cordSite(question, breaker, extension);
   study::StudyOptions options;
-  if (const auto panel = cordSitePanel(site)) options.panels = {*panel};
+  const site::HookupId id = askedHookup(question);
+  if (const auto panel = cordSitePanel(site, id)) options.panels = {*panel};
   const study::Answer answer = study::assess(site, options);
   auto findings = rules::judge(site, answer);
   if (question.whatIf.tiredBreaker) countOnEarlyTrips(findings);
-  const site::HookupId& id = cordSiteHookup();
   const study::HookupAnswer* hookup = answer.find(id);
   CORDREACH_EXPECTS(hookup != nullptr);
   JudgedCase judged{*hookup, rules::verdictOf(id, findings), {}, {}};

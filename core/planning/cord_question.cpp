@@ -13,7 +13,7 @@ bool sameButDistance(const CordQuestion& a, const CordQuestion& b) {
          a.doubleInsulated == b.doubleInsulated && a.wet == b.wet && a.breaker == b.breaker && a.run == b.run &&
          a.runSize == b.runSize && a.receptacle == b.receptacle && a.colour == b.colour &&
          a.groundFaultDevice == b.groundFaultDevice && a.at == b.at && a.cart == b.cart && a.jacket == b.jacket &&
-         a.whatIf == b.whatIf;
+         a.hours == b.hours && a.whatIf == b.whatIf;
 }
 
 std::vector<units::Current> likelyBreakers(const CordQuestion& question) {

@@ -25,11 +25,14 @@ struct CordWhatIf {
   friend bool operator==(const CordWhatIf&, const CordWhatIf&) = default;
 };
 
-// A contact of a described building: its circuit, wire, supply and fixed loads, without what is planned there.
+// A contact of a described building: its circuit, wire, supply and fixed loads, and what is planned at the same hours.
 struct SiteContact {
   const site::Site* site;
   site::OutletId outlet;
   std::string contact;
+  // That is asked about: it is plugged in here instead, and its machine is as the site has it. None: the machine is not
+  // in the plan.
+  std::optional<site::HookupId> hookup{};
 
   friend bool operator==(const SiteContact&, const SiteContact&) = default;
 };
@@ -51,6 +54,7 @@ struct CordQuestion {
   std::optional<SiteContact> at{};                      // instead of all from the breaker on
   const site::Site* cart = nullptr;                     // whose cords in service may be taken; none: common stock
   std::optional<site::CordMake> jacket{};               // only this one may be taken: what is printed on it
+  std::optional<site::Hours> hours{};  // of the job; none: nobody knows, so that all that is planned may be on then
   CordWhatIf whatIf{};
 };
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "planning/cord_plan.h"
 #include "site/queries.h"
 #include "study/assumptions.h"
 #include "study/source.h"
@@ -62,8 +63,8 @@ void addBuilding(const CordQuestion& question, units::Current breaker, site::Sit
   site.all<site::Run>().put(run);
 }
 
-site::Machine machineOf(const CordQuestion& question, const char* id) {
-  site::Machine machine{.id = site::MachineId(id)};
+site::Machine machineOf(const CordQuestion& question, const site::Site& site) {
+  site::Machine machine{.id = unusedId<site::Machine>(site, "machine")};
   machine.name = question.name;
   machine.kind = question.kind;
   machine.inlets = {question.inlet};
@@ -71,19 +72,6 @@ site::Machine machineOf(const CordQuestion& question, const char* id) {
   machine.wet = question.wet;
   if (question.shaftPower) machine.shaftPower = site::known(*question.shaftPower);
   return machine;
-}
-
-// Nothing of what was planned, and nothing that was accepted for it.
-site::Site emptied(const site::Site& described) {
-  site::Site site = described;
-  site.all<site::Hookup>() = {};
-  site.all<site::ExtensionUse>() = {};
-  site.all<site::Event>() = {};
-  site.all<site::Acceptance>() = {};
-  site.all<site::HistoryEntry>() = {};
-  site.all<site::Machine>() = {};
-  site.all<site::Cord>() = {};
-  return site;
 }
 
 void heatUp(site::Site& site) {
@@ -121,12 +109,29 @@ void addSecond(const CordQuestion& question, const site::OutletSocket& wall, sit
   next.name = kNext;
   outlet.contacts.push_back(next);
   site.all<site::Outlet>().put(outlet);
-  const site::Machine machine = machineOf(question, "machine-2");
+  const site::Machine machine = machineOf(question, site);
   site.all<site::Machine>().put(machine);
-  site.all<site::Hookup>().put({.id = site::HookupId("hookup-2"),
+  site.all<site::Hookup>().put({.id = unusedId<site::Hookup>(site, "hookup-2"),
                                 .machine = machine.id,
                                 .inlet = question.inlet.name,
-                                .socket = site::OutletSocket{wall.outlet, kNext}});
+                                .socket = site::OutletSocket{wall.outlet, kNext},
+                                .hours = question.hours});
+}
+
+// The hookup that is asked about, not yet plugged in.
+site::Hookup askedIn(const CordQuestion& question, site::Site& site) {
+  if (question.at && question.at->hookup) {
+    site::Hookup hookup = question.at->site->at<site::Hookup>(*question.at->hookup);
+    hookup.off = false;
+    return hookup;
+  }
+  const site::Machine machine = machineOf(question, site);
+  site.all<site::Machine>().put(machine);
+  return {.id = askedHookup(question),
+          .machine = machine.id,
+          .inlet = question.inlet.name,
+          .socket = site::OutletSocket{kOutlet, {}},
+          .hours = question.hours};
 }
 
 // The extension, or two of half its length; answers the socket that the machine is plugged into.
@@ -136,15 +141,15 @@ site::Socket layExtension(const CordQuestion& question, const site::Cord& extens
   if (question.whatIf.chained) {
     chain.front().make.length->value = extension.make.length->value / 2.0;
     chain.push_back(chain.front());
-    chain.back().id = site::CordId(extension.id.text() + "-2");
   }
   site::LayingOfCord laying;
   if (question.whatIf.coiled) laying = {tables::Laying::Coiled, kTurnsLeft, {}};
   site::Socket socket = wall;
-  for (const site::Cord& cord : chain) {
+  for (site::Cord& cord : chain) {
+    cord.id = unusedId<site::Cord>(site, cord.id.text());  // the plan may have it elsewhere
     site.all<site::Cord>().put(cord);
     site.all<site::ExtensionUse>().put(
-        {site::ExtensionUseId("extension-" + cord.id.text()), cord.id, socket, {}, laying, {}});
+        {unusedId<site::ExtensionUse>(site, "extension-" + cord.id.text()), cord.id, socket, {}, laying, {}});
     socket = site::CordSocket{cord.id, 0};
   }
   return socket;
@@ -157,8 +162,14 @@ const site::HookupId& cordSiteHookup() {
   return id;
 }
 
-std::optional<site::PanelId> cordSitePanel(const site::Site& site) {
-  const auto chain = site::chainOf(site, site.at<site::Hookup>(cordSiteHookup()));
+site::HookupId askedHookup(const CordQuestion& question) {
+  if (!question.at) return cordSiteHookup();
+  return question.at->hookup ? *question.at->hookup
+                             : unusedId<site::Hookup>(*question.at->site, cordSiteHookup().text());
+}
+
+std::optional<site::PanelId> cordSitePanel(const site::Site& site, const site::HookupId& hookup) {
+  const auto chain = site::chainOf(site, site.at<site::Hookup>(hookup));
   if (!chain) return std::nullopt;
   const site::Circuit* circuit = site::circuitOf(site, chain->outlet);
   return circuit == nullptr ? std::nullopt : std::optional(circuit->panel);
@@ -168,15 +179,14 @@ site::Site cordSite(const CordQuestion& question, units::Current breaker, const 
   site::Site site{.id = site::SiteId("site")};
   site::OutletSocket wall{kOutlet, "upper"};
   if (question.at) {
-    site = emptied(*question.at->site);
-    wall = {question.at->outlet, question.at->contact};
+    CordPlan plan = cordPlanOf(question);
+    site = std::move(plan.site);
+    wall = plan.wall;
   } else {
     addBuilding(question, breaker, site);
   }
-  const site::Machine machine = machineOf(question, "machine");
-  site.all<site::Machine>().put(machine);
-
-  site::Hookup hookup{.id = cordSiteHookup(), .machine = machine.id, .inlet = question.inlet.name, .socket = wall};
+  site::Hookup hookup = askedIn(question, site);
+  hookup.socket = wall;
   if (extension != nullptr) hookup.socket = layExtension(question, *extension, wall, site);
   if (extension == nullptr && question.whatIf.coiled) hookup.ownCord = {tables::Laying::Coiled, kTurnsLeft, {}};
   site.all<site::Hookup>().put(hookup);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "planning/circuit_users.h"
 #include "rules/finding_builder.h"
 #include "rules/protection.h"
 #include "rules/ratings.h"
@@ -66,14 +67,8 @@ std::size_t receptaclesOn(const site::CircuitId& circuit, const site::Site& site
 // Plates of what else may be on then.
 units::Current othersOn(const site::Circuit& circuit, const Plugging& plugging, const site::Site& site) {
   units::Current sum;
-  for (const site::FixedLoad& load : site.all<site::FixedLoad>()) {
-    const bool then = load.circuit == circuit.id && !load.off && rules::together(load.hours, plugging.hookup->hours);
-    if (then) sum += study::plateOf(load);
-  }
-  for (const site::Hookup& other : site.all<site::Hookup>()) {
-    if (other.id == plugging.hookup->id || other.off || !rules::together(other.hours, plugging.hookup->hours)) continue;
-    const Plugging there = pluggingOf(other, site);
-    if (there.circuit == &circuit && there.inlet != nullptr) sum += study::plateOf(*there.inlet);
+  for (const CircuitUser& user : circuitUsers(site, circuit.id, plugging.hookup->hours, plugging.hookup->id)) {
+    sum += user.plate;
   }
   return sum;
 }

@@ -14,6 +14,7 @@
 #include "listings/listings_view.h"
 #include "map/map_canvas.h"
 #include "map/map_view.h"
+#include "pictures/cord_steps.h"
 #include "pictures/map_steps.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
@@ -59,7 +60,8 @@ void askAboutACord(app::CordPlace& place) {
     inputs.machine = site::MachineId("M3");
     inputs.inletName = "A";
     inputs.outletBy = app::OutletBy::Site;
-    inputs.outlet = site::OutletSocket{site::OutletId("1-05"), "upper"};
+    inputs.outlet = site::OutletSocket{site::OutletId("1-31"), "upper"};
+    inputs.measure = app::Measure::Length;
     inputs.distance = 62.0 * units::foot;
   });
 }
@@ -117,6 +119,10 @@ int main(int argumentCount, char** arguments) {
   }
   if (!guide::drawMapSteps(QString::fromLocal8Bit(arguments[1]), look::Ground::Light)) {
     std::fputs("pictures: the steps of the map were not drawn\n", stderr);
+    return 1;
+  }
+  if (!guide::drawCordSteps(QString::fromLocal8Bit(arguments[1]), look::Ground::Light)) {
+    std::fputs("pictures: the steps of the cord were not drawn\n", stderr);
     return 1;
   }
   return 0;

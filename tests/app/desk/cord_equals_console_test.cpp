@@ -254,5 +254,48 @@ TEST(CordPlaceAndConsole, SayTheSameOfAnOutletOfABuilding) {
   }
 }
 
+// The plan's machines at outlets where others are planned at the same hours, and where none are.
+TEST(CordPlaceAndConsole, SayTheSameOfThePlan) {
+  const text::Phrasebook book = text::Phrasebook::load("en").value();
+  const auto site = std::make_shared<const site::Site>(testing::demoBuilding());
+  const std::string file = "resources/demo/building.json";
+  int crowded = 0;
+  int free = 0;
+  for (const char* label : {"1-02", "1-05", "1-31", "1-08", "1-13", "2-03", "2-18", "2-22"}) {
+    for (const char* named : {"H02", "H03", "H05", "H07", "H10"}) {
+      const site::Hookup& hookup = site->at<site::Hookup>(site::HookupId(named));
+      CordInputs inputs = startInputs(*site);
+      inputs.machineBy = MachineBy::Site;
+      inputs.machine = hookup.machine;
+      inputs.inletName = hookup.inlet;
+      inputs.measure = Measure::Length;
+      inputs.distance = 80.0 * foot;
+      inputs.outletBy = OutletBy::Site;
+      inputs.outlet = site::OutletSocket{site::OutletId(label), "lower"};
+      inputs.cordsBy = CordsBy::Jacket;
+      inputs.jacket.type = "SJTW";
+      inputs.jacket.size = site::known(units::WireSize::awg(10));
+      inputs.jacket.conductors = site::known(3);
+      inputs.jacket.length = site::known(100.0 * foot);
+      const Json theirs =
+          consoleAnswer({"cord", "--json", "--site", file, "--hookup", named, "--at", std::string(label) + "/lower",
+                         "--distance", "80ft", "--cord", "SJTW 10/3 100ft"});
+      CordMemory memory;
+      const planning::CordAdvice ours = memory.advise(askedOf(inputs, site, book), {});
+      const std::string what = std::string(named) + " at " + label;
+      EXPECT_EQ(std::string(text::severityCode(ours.verdict)), theirs["verdict"]) << what;
+      ASSERT_EQ(ours.alsoOn.size(), theirs["also_on"].size()) << what;
+      EXPECT_EQ(ours.takenBy.has_value(), theirs["taken_by"].is_string()) << what;
+      ASSERT_EQ(ours.candidates.size(), theirs["candidates"].size()) << what;
+      for (std::size_t i = 0; i < ours.candidates.size(); ++i) {
+        ASSERT_NO_FATAL_FAILURE(expectSame(ours.candidates[i], theirs["candidates"][i], what));
+      }
+      (ours.alsoOn.empty() ? free : crowded) += 1;
+    }
+  }
+  EXPECT_GT(crowded, 10);
+  EXPECT_GT(free, 3);
+}
+
 }  // namespace
 }  // namespace cordreach::app

@@ -1,85 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The place Cord with hands on it.
 #include <QAccessible>
-#include <QLabel>
-#include <QLineEdit>
-#include <QListWidget>
-#include <QRadioButton>
 #include <QSlider>
 #include <QTabBar>
 
-#include "app/shell/support.h"
-#include "desk/cell_panel.h"
-#include "desk/cord_place.h"
-#include "desk/cord_words.h"
-#include "desk/field_view.h"
-#include "desk/input_editor.h"
-#include "desk/question_input.h"
-#include "desk/question_row.h"
+#include "app/desk/cord_fixture.h"
 #include "desk/what_if_row.h"
 #include "desk/what_if_switch.h"
-#include "panels/plain_controls.h"
 #include "shell/map_place.h"
 #include "shell/remedy_button.h"
 #include "text/pseudo_language.h"
 
 namespace cordreach::app {
 namespace {
-
-class CordPlaceTest : public WindowTest {
- protected:
-  CordPlaceTest() : place(static_cast<CordPlace*>(window->placeOf("cord"))) {}
-
-  void SetUp() override {
-    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-    key(Qt::Key_2, Qt::ControlModifier);
-    ASSERT_EQ(window->place(), place);
-    ASSERT_TRUE(answers());
-  }
-  [[nodiscard]] bool answers() {
-    return QTest::qWaitFor([this] { return place->model().gridIsFresh(); }, 120000);
-  }
-  [[nodiscard]] bool advises() {
-    return QTest::qWaitFor([this] { return place->model().isFresh(); }, 120000);
-  }
-  void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
-    QWidget* focused = QApplication::focusWidget();
-    QTest::keyClick(focused != nullptr ? focused : window.get(), key, modifiers);
-  }
-  void type(const QString& text) {
-    for (const QChar letter : text) QTest::keyClick(QApplication::focusWidget(), letter.toLatin1());
-  }
-  [[nodiscard]] QuestionInput* input(Ask ask) const { return place->question()->input(ask); }
-  [[nodiscard]] InputEditor* editor(Ask ask) const { return place->question()->editor(ask); }
-  [[nodiscard]] const CordInputs& inputs() const { return place->model().inputs(); }
-  [[nodiscard]] const planning::CordAdvice& advice() const { return place->model().answer()->advice; }
-  void pickRow(Ask ask, const QString& words) {
-    auto* list = editor(ask)->findChild<QListWidget*>();
-    ASSERT_NE(list, nullptr);
-    for (int row = 0; row < list->count(); ++row) {
-      if (!list->item(row)->text().contains(words) || list->item(row)->flags() == Qt::NoItemFlags) continue;
-      list->scrollToItem(list->item(row));
-      QTest::mouseClick(list->viewport(), Qt::LeftButton, {}, list->visualItemRect(list->item(row)).center());
-      return;
-    }
-    FAIL() << words.toStdString() << " is not in the list";
-  }
-  // A job that needs a cord: by hand, from a 20 A breaker, common stock.
-  void askPlainly() {
-    place->model().change([](CordInputs& said) {
-      said.machineBy = MachineBy::Type;
-      said.type = "slow_machine";
-      said.distance = 70.0 * units::foot;
-      said.outletBy = OutletBy::Hand;
-      said.breaker = 20.0 * units::ampere;
-      said.run = site::known(50.0 * units::foot);
-      said.runSize = site::known(units::WireSize::awg(12));
-      said.cordsBy = CordsBy::Stock;
-    });
-  }
-
-  CordPlace* place;
-};
 
 TEST_F(CordPlaceTest, HasAnAnswerBeforeAnythingWasSaid) {
   EXPECT_FALSE(words().sentence.isEmpty());
@@ -98,8 +31,8 @@ TEST_F(CordPlaceTest, AFirstTimeUserReachesACordInFourInputs) {
 
   QTest::mouseClick(input(Ask::Outlet), Qt::LeftButton);
   EXPECT_FALSE(editor(Ask::Machine)->isVisible());
-  ASSERT_NO_FATAL_FAILURE(pickRow(Ask::Outlet, "1-05"));
-  EXPECT_EQ(inputs().outlet->outlet, site::OutletId("1-05"));
+  ASSERT_NO_FATAL_FAILURE(pickRow(Ask::Outlet, "1-31"));
+  EXPECT_EQ(inputs().outlet->outlet, site::OutletId("1-31"));
 
   QTest::mouseClick(input(Ask::Distance), Qt::LeftButton);
   auto* line = editor(Ask::Distance)->findChild<QLineEdit*>();
@@ -137,11 +70,20 @@ TEST_F(CordPlaceTest, KeysAloneDoTheSame) {
   EXPECT_EQ(QApplication::focusWidget(), input(Ask::Distance));
   key(Qt::Key_Tab);
   EXPECT_EQ(QApplication::focusWidget(), input(Ask::Outlet));
+  type("1-31");
+  key(Qt::Key_Down);
+  EXPECT_EQ(inputs().outlet->outlet, site::OutletId("1-31"));
+  key(Qt::Key_Return);
+  EXPECT_EQ(QApplication::focusWidget(), input(Ask::Outlet));
+  type("2-0");
+  key(Qt::Key_Return);
+  EXPECT_EQ(inputs().outlet->outlet, site::OutletId("2-01"));
+  EXPECT_EQ(QApplication::focusWidget(), input(Ask::Outlet));
   key(Qt::Key_Tab);
   EXPECT_EQ(QApplication::focusWidget(), input(Ask::Cords));
   ASSERT_TRUE(answers());
   key(Qt::Key_Tab);
-  EXPECT_EQ(QApplication::focusWidget(), place->field()) << QApplication::focusWidget()->metaObject()->className() << " " << QApplication::focusWidget()->accessibleName().toStdString();
+  EXPECT_EQ(QApplication::focusWidget(), place->field()) << QApplication::focusWidget()->metaObject()->className();
   key(Qt::Key_Right);
   const QModelIndex at = place->field()->currentIndex();
   ASSERT_TRUE(at.isValid());
@@ -273,15 +215,7 @@ TEST_F(CordPlaceTest, PointingAtACellExplainsIt) {
 }
 
 TEST_F(CordPlaceTest, TheButtonPutsTheCordOnThePlanAsOneStep) {
-  place->model().change([](CordInputs& said) {
-    said.machineBy = MachineBy::Site;
-    said.machine = site::MachineId("M3");
-    said.inletName = "A";
-    said.outletBy = OutletBy::Site;
-    said.outlet = site::OutletSocket{site::OutletId("1-05"), "upper"};
-    said.distance = 62.0 * units::foot;
-    said.cordsBy = CordsBy::Cart;
-  });
+  askOfThePlan();
   ASSERT_TRUE(advises());
   ASSERT_TRUE(advice().choice.has_value()) << words().spoken().toStdString();
   const site::CordId cord = *advice().candidates[*advice().choice].cord;
@@ -291,7 +225,7 @@ TEST_F(CordPlaceTest, TheButtonPutsTheCordOnThePlanAsOneStep) {
   bool used = false;
   for (const site::ExtensionUse& use : document().site().all<site::ExtensionUse>()) {
     const auto* socket = std::get_if<site::OutletSocket>(&use.socket);
-    used = used || (use.cord == cord && socket != nullptr && socket->outlet == site::OutletId("1-05"));
+    used = used || (use.cord == cord && socket != nullptr && socket->outlet == site::OutletId("1-31"));
   }
   EXPECT_TRUE(used);
   document().undo();
@@ -303,7 +237,8 @@ TEST_F(CordPlaceTest, SpeaksInMetres) {
   metric.units = text::UnitSystem::Metric;
   window->setChoices(metric);
   ASSERT_TRUE(answers());
-  EXPECT_TRUE(input(Ask::Distance)->text().endsWith("m")) << input(Ask::Distance)->text().toStdString();
+  EXPECT_TRUE(input(Ask::Distance)->text().contains(QString::fromUtf8("\u202fm + 2.4\u202fm")))
+      << input(Ask::Distance)->text().toStdString();
   EXPECT_FALSE(words().reason.contains(QString::fromUtf8("\u202fft"))) << words().reason.toStdString();
 }
 
