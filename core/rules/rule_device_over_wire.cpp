@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // A breaker too large to guard the wire behind it.
-#include <algorithm>
+#include <map>
 
 #include "rules/all_rules.h"
 #include "rules/finding_builder.h"
@@ -10,16 +10,16 @@ namespace cordreach::rules {
 
 namespace {
 
-// The thinnest wire that is known on the circuit.
-std::optional<units::WireSize> thinnestOf(const site::Circuit& circuit, const site::Site& site) {
-  std::optional<units::WireSize> thinnest;
-  const auto consider = [&](const site::Known<units::WireSize>& size) {
-    if (size && (!thinnest || size->value < *thinnest)) thinnest = size->value;
+// The thinnest wire that is known on each circuit.
+std::map<site::CircuitId, units::WireSize> thinnestByCircuit(const site::Site& site) {
+  std::map<site::CircuitId, units::WireSize> thinnest;
+  const auto consider = [&](const site::CircuitId& circuit, const site::Known<units::WireSize>& size) {
+    if (!size) return;
+    const auto [at, isNew] = thinnest.insert({circuit, size->value});
+    if (!isNew && size->value < at->second) at->second = size->value;
   };
-  consider(circuit.size);
-  for (const site::Run& run : site.all<site::Run>()) {
-    if (run.circuit == circuit.id) consider(run.size);
-  }
+  for (const site::Circuit& circuit : site.all<site::Circuit>()) consider(circuit.id, circuit.size);
+  for (const site::Run& run : site.all<site::Run>()) consider(run.circuit, run.size);
   return thinnest;
 }
 
@@ -27,16 +27,18 @@ std::optional<units::WireSize> thinnestOf(const site::Circuit& circuit, const si
 
 Findings deviceOverWire(const Case& in, const Rule& rule) {
   Findings found;
+  const auto thinnest = thinnestByCircuit(in.site());
   for (const study::CircuitAnswer& answer : in.answer().circuits) {
     const site::Circuit& circuit = in.site().at<site::Circuit>(answer.id);
-    const auto size = thinnestOf(circuit, in.site());
-    if (!circuit.rating || !size) continue;
-    const auto allowed = largestDevice(*size, circuit.metal);
+    const auto known = thinnest.find(circuit.id);
+    if (!circuit.rating || known == thinnest.end()) continue;
+    const units::WireSize size = known->second;
+    const auto allowed = largestDevice(size, circuit.metal);
     if (!allowed || !exceeds(circuit.rating->value.si(), allowed->si())) continue;
     FindingBuilder finding(rule);
     finding.about(circuit, in).colours(in.on(circuit.id));
-    finding.with(text("size", size->name())).with(amperes("allowed_a", *allowed));
-    finding.why("wire.allows", {text("size", size->name()), amperes("allowed_a", *allowed)});
+    finding.with(text("size", size.name())).with(amperes("allowed_a", *allowed));
+    finding.why("wire.allows", {text("size", size.name()), amperes("allowed_a", *allowed)});
     found.push_back(finding.done());
   }
   return found;

@@ -75,9 +75,16 @@ class FamilyStudy {
   }
 
   void addOutlets(Answer& answer) const {
+    const site::CircuitId* last = nullptr;
+    bool isOurs = false;
     for (const auto& outlet : m_site.all<site::Outlet>()) {
       for (const auto& contact : outlet.contacts) {
-        if (!contact.assignment || !m_days.contains(contact.assignment->circuit)) continue;
+        if (!contact.assignment) continue;
+        // Neighbours are mostly on one circuit.
+        const site::CircuitId& circuit = contact.assignment->circuit;
+        if (last == nullptr || *last != circuit) isOurs = m_days.contains(circuit);
+        last = &circuit;
+        if (!isOurs) continue;
         const auto tap = tapOf(m_states.wiring(), m_site, outlet, contact);
         const bool live = tap && !contact.dead;
         answer.outlets.push_back({outlet.id, contact.name, live ? worstVoltage(m_states, *tap) : std::nullopt});

@@ -17,6 +17,28 @@ using units::ohm;
 
 constexpr double kOpenNeutralOhm = 1e9;
 
+// Neighbours in the site are mostly on one circuit, so the last answer is mostly the next; a building is asked about as
+// often as it has panels.
+class PlaceFinder {
+ public:
+  explicit PlaceFinder(const Groups& groups) : m_groups(groups) {}
+
+  // Null: none of ours. The id must outlive the finder.
+  const Groups::Place* find(const site::CircuitId& id) {
+    if (m_last == nullptr || *m_last != id) {
+      const auto at = m_groups.places.find(id);
+      m_place = at == m_groups.places.end() ? nullptr : &at->second;
+      m_last = &id;
+    }
+    return m_place;
+  }
+
+ private:
+  const Groups& m_groups;
+  const site::CircuitId* m_last = nullptr;
+  const Groups::Place* m_place = nullptr;
+};
+
 class Wirer {
  public:
   Wirer(const site::Site& site, const WiringOptions& options) : m_site(site), m_options(options) {}
@@ -25,8 +47,11 @@ class Wirer {
     for (const auto& panel : m_site.all<site::Panel>()) addPanel(panel);
     m_wiring.groups = groupsOf(m_site, m_options.panels);
     for (const CircuitGroup& group : m_wiring.groups.groups) addCircuit(group);
-    for (const auto& run : m_site.all<site::Run>()) m_runsTo[run.to].push_back(&run);
-    for (const auto& outlet : m_site.all<site::Outlet>()) addOutlet(outlet);
+    PlaceFinder places(m_wiring.groups);
+    for (const auto& run : m_site.all<site::Run>()) {
+      if (places.find(run.circuit) != nullptr) m_runsTo[run.to].push_back(&run);
+    }
+    for (const auto& outlet : m_site.all<site::Outlet>()) addOutlet(outlet, places);
     return std::move(m_wiring);
   }
 
@@ -83,14 +108,13 @@ class Wirer {
     m_wiring.network.circuits.push_back(std::move(circuit));
   }
 
-  void addOutlet(const site::Outlet& outlet) {
+  void addOutlet(const site::Outlet& outlet, PlaceFinder& places) {
     bool unknown = false;
     for (const auto& contact : outlet.contacts) {
       if (!contact.assignment) {
         unknown = true;
-      } else if (const auto place = m_wiring.groups.places.find(contact.assignment->circuit);
-                 place != m_wiring.groups.places.end()) {
-        nodeOf(place->second.group, outlet, contact.assignment->circuit);
+      } else if (const Groups::Place* place = places.find(contact.assignment->circuit)) {
+        nodeOf(place->group, outlet, contact.assignment->circuit);
       }
     }
     if (unknown) suppose(outlet);
