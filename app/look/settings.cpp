@@ -16,6 +16,7 @@ namespace {
 
 constexpr std::array kScales = {1.0, 1.25, 1.5, 2.0};
 constexpr qsizetype kMostRecent = 8;
+constexpr qsizetype kMostNameLetters = 200;
 
 // A settings file is a text that anybody may have edited.
 double nearestScale(double wanted) {
@@ -94,6 +95,12 @@ void Settings::removeRecentFile(const QString& path) {
 std::string Settings::place() const { return m_store->value("place").toString().toStdString(); }
 
 void Settings::setPlace(const std::string& code) { m_store->setValue("place", QString::fromStdString(code)); }
+
+std::string Settings::surveyor() const {
+  return m_store->value("surveyor").toString().left(kMostNameLetters).toStdString();
+}
+
+void Settings::setSurveyor(const std::string& name) { m_store->setValue("surveyor", QString::fromStdString(name)); }
 
 QByteArray Settings::windowGeometry() const { return m_store->value("window_geometry").toByteArray(); }
 

@@ -46,6 +46,10 @@ class Settings {
   [[nodiscard]] std::string place() const;
   void setPlace(const std::string& code);
 
+  // Who goes round and writes down what feeds what; empty: nobody has said.
+  [[nodiscard]] std::string surveyor() const;
+  void setSurveyor(const std::string& name);
+
   [[nodiscard]] QByteArray windowGeometry() const;
   void setWindowGeometry(const QByteArray& geometry);
 

@@ -72,6 +72,7 @@ class MainWindow : public QMainWindow {
   void cycleFocus(bool forward);
   void showNotice(const QString& sentence);
   void showSettings();
+  void rememberSurveyor();
 
   look::Settings& m_settings;
   text::Phrasebook m_book;

@@ -8,6 +8,8 @@
 
 #include "desk/cord_place.h"
 #include "heat/heat_place.h"
+#include "map/map_canvas.h"
+#include "map/map_view.h"
 #include "shell/main_window.h"
 #include "shell/map_place.h"
 #include "shell/place_tabs.h"
@@ -35,6 +37,14 @@ void MainWindow::buildPlaces() {
   addPlace(new CordPlace(m_session));
   addPlace(new HeatPlace(m_session));
   m_band->setSource(m_map->verdict());
+  rememberSurveyor();
+}
+
+// Who they are stays from one day to the next; how they know a thing does not.
+void MainWindow::rememberSurveyor() {
+  Surveyor& surveyor = m_map->view()->canvas().brush().surveyor;
+  surveyor.set(surveyor.found().how, m_settings.surveyor());
+  connect(&surveyor, &Surveyor::changed, this, [this, &surveyor] { m_settings.setSurveyor(surveyor.found().who); });
 }
 
 void MainWindow::addPlace(Place* place) {

@@ -26,6 +26,12 @@ TEST_F(SettingsTest, KeepsWhatWasChosen) {
   EXPECT_EQ(Settings().choices(), chosen);
 }
 
+TEST_F(SettingsTest, RemembersWhoGoesRound) {
+  EXPECT_TRUE(Settings().surveyor().empty());
+  Settings().setSurveyor("Ana; \"the tall one\"");
+  EXPECT_EQ(Settings().surveyor(), "Ana; \"the tall one\"");
+}
+
 TEST_F(SettingsTest, TakesTheNearestTextSizeFromABadFile) {
   {
     QSettings bad(settingsFile(), QSettings::IniFormat);

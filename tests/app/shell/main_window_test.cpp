@@ -9,6 +9,7 @@
 #include "app/shell/support.h"
 #include "app/support/demo.h"
 #include "look/look.h"
+#include "map/map_canvas.h"
 #include "map/map_view.h"
 #include "shell/map_place.h"
 #include "shell/remedy_button.h"
@@ -24,6 +25,15 @@ TEST_F(WindowTest, OpensOnAnUntitledCopyOfTheDemoBuilding) {
   EXPECT_TRUE(document().path().isEmpty());
   EXPECT_FALSE(document().isDirty());
   EXPECT_TRUE(window->windowTitle().startsWith("Tern Street Offices"));
+}
+
+TEST_F(WindowTest, RemembersWhoGoesRoundButNotHowTheyKnow) {
+  Surveyor& surveyor = window->map()->view()->canvas().brush().surveyor;
+  surveyor.set(site::HowKnown::Traced, "Ana");
+  window = std::make_unique<MainWindow>(settings, folder.path() + "/recovery");
+  const site::HowFound found = window->map()->view()->canvas().brush().surveyor.found();
+  EXPECT_EQ(found.who, "Ana");
+  EXPECT_EQ(found.how, site::HowKnown::Assumed);
 }
 
 TEST_F(WindowTest, SaysTheWorstFindingUnderTheNameVerdict) {

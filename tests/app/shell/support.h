@@ -26,6 +26,7 @@ class WindowTest : public ::testing::Test {
     settings.setChoices(plain);
     settings.setWindowGeometry({});
     settings.setPlace("map");
+    settings.setSurveyor({});
     look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(plain, false));
     window = std::make_unique<MainWindow>(settings, folder.path() + "/recovery");
     window->files().showDemo();
