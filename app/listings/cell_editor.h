@@ -21,6 +21,8 @@ class CellEditor : public QStyledItemDelegate {
 
   // The cell whose text was not taken last, once.
   [[nodiscard]] QModelIndex takeRefused();
+  // What was refused is not wanted any more.
+  void giveUp() { m_refused = {}; }
 
   QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
   void setEditorData(QWidget* editor, const QModelIndex& index) const override;

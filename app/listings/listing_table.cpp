@@ -5,6 +5,7 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QLineEdit>
 #include <QScopedValueRollback>
 #include <QTimer>
 #include <algorithm>
@@ -208,15 +209,22 @@ void ListingTable::keyPressEvent(QKeyEvent* event) {
   QTableView::keyPressEvent(event);
 }
 
+// The view chooses all of a text that it opens; what is to be mended is not to be typed over.
+void ListingTable::askAgain(const QModelIndex& at) {
+  if (!at.isValid()) return;
+  edit(at);
+  auto* line = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  if (line != nullptr && isAncestorOf(line)) line->end(false);
+}
+
 // Return goes on with the row below; along the way of the walk at once with typing. What was refused is asked again.
 void ListingTable::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
   const QModelIndex refusedAt = m_editor->takeRefused();
+  if (hint == QAbstractItemDelegate::RevertModelCache) m_editor->giveUp();
   QTableView::closeEditor(editor, refusedAt.isValid() ? QAbstractItemDelegate::NoHint : hint);
   if (refusedAt.isValid()) {
     setCurrentIndex(refusedAt);
-    QTimer::singleShot(0, this, [this, at = QPersistentModelIndex(refusedAt)] {
-      if (at.isValid()) edit(at);
-    });
+    QTimer::singleShot(0, this, [this, at = QPersistentModelIndex(refusedAt)] { askAgain(at); });
     return;
   }
   if (hint != QAbstractItemDelegate::SubmitModelCache) return;

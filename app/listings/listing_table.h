@@ -39,6 +39,7 @@ class ListingTable : public QTableView {
   void selectionChanged(const QItemSelection& selected, const QItemSelection& deselected) override;
 
  private:
+  void askAgain(const QModelIndex& at);
   void showChosen();
   void reveal(const rules::Subject& subject);
   [[nodiscard]] QItemSelectionRange bounds() const;
