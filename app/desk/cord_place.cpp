@@ -14,6 +14,7 @@
 #include "desk/question_input.h"
 #include "desk/question_row.h"
 #include "desk/what_if_row.h"
+#include "look/accessible_role.h"
 #include "look/look.h"
 #include "shell/say.h"
 
@@ -42,6 +43,7 @@ CordPlace::CordPlace(Session& session, QWidget* parent)
   m_column->setWidgetResizable(true);
   m_column->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   m_column->setFocusPolicy(Qt::TabFocus);
+  look::setRole(m_column, QAccessible::Grouping);
   auto* sheet = new QWidget;
   auto* left = new QVBoxLayout(sheet);
   left->setContentsMargins(0, 0, 0, 0);

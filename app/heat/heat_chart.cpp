@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "heat/heat_words.h"
+#include "look/accessible_role.h"
 #include "look/look.h"
 #include "shell/say.h"
 
@@ -22,6 +23,7 @@ constexpr int kLeastHeightPx = 84;  // whatever the text's size
 
 HeatChart::HeatChart(HeatModel& model, const text::Phrasebook& book, QWidget* parent)
     : QWidget(parent), m_model(model), m_book(book) {
+  look::setRole(this, QAccessible::Chart);
   setFocusPolicy(Qt::StrongFocus);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
   connect(&model, &HeatModel::sideChanged, this, &HeatChart::renew);

@@ -83,8 +83,11 @@ bool isOuter(const MapWall& wall, const QRectF& box) {
 void addGround(MapContent& content, const ContentWish& wish) {
   for (const site::Room& room : wish.site.all<site::Room>()) {
     if (room.floor != *wish.floor || room.outline.size() < 3) continue;
-    MapRoom item{{}, QString::fromStdString(room.name.empty() ? room.number : room.name), room.corridor};
+    MapRoom item{room.id};
+    item.name = QString::fromStdString(room.name.empty() ? room.number : room.name);
+    item.corridor = room.corridor;
     for (const geometry::Point& point : room.outline) item.outline << toPoint(point);
+    item.at = item.outline.boundingRect().center();
     content.rooms.push_back(std::move(item));
   }
   const site::Floor* floor = wish.site.find<site::Floor>(*wish.floor);

@@ -19,6 +19,11 @@ class DragTool : public MapTool {
     return true;
   }
 
+  [[nodiscard]] bool isStroke() const override { return true; }
+  [[nodiscard]] std::optional<QLineF> drawing() const override {
+    return m_from ? std::optional(QLineF(*m_from, m_to)) : std::nullopt;
+  }
+
   bool cancel() override {
     const bool any = m_from.has_value();
     m_from.reset();

@@ -10,7 +10,8 @@
 
 namespace cordreach::app {
 
-enum class ItemKind { Outlet, Panel, Load, Machine, Plug };
+// A room is an area: no index finds it.
+enum class ItemKind { Outlet, Panel, Load, Machine, Plug, Room };
 
 // A thing of the map's content or layout by its place in its list.
 struct ItemRef {

@@ -9,6 +9,7 @@
 
 #include "map/map_canvas.h"
 #include "map/map_figures.h"
+#include "panels/names.h"
 #include "text/severity_text.h"
 
 namespace cordreach::app {
@@ -200,6 +201,9 @@ QString MapCanvas::nameOf(const ItemRef& item) const {
   } else if (item.kind == ItemKind::Panel) {
     parts << m_content.panels[i].name << m_content.panels[i].system << m_content.panels[i].circuitFigure;
     severity = m_content.panels[i].severity;
+  } else if (item.kind == ItemKind::Room) {
+    parts << m_content.rooms[i].name;
+    if (m_content.rooms[i].corridor) parts << say(book, "field.room_use.corridor");
   }
   if (severity >= rules::Severity::Caution) parts.prepend(QString::fromStdString(text::signalWord(book, severity)));
   parts.removeAll(QString());

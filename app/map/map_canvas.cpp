@@ -37,17 +37,16 @@ MapCanvas::MapCanvas(Session& session, MapMoment& moment, QWidget* parent)
 MapCanvas::~MapCanvas() = default;
 
 void MapCanvas::setFloor(const std::optional<site::FloorId>& floor) {
-  const bool other = floor != m_floor;
-  if (other) {
-    m_plugs->leaveOutlet();
-    m_glide->stop();
-    m_state.focus.reset();
-    m_state.hover.reset();
-    m_state.area = {};
-  }
+  if (floor == m_floor) return;
+  m_plugs->leaveOutlet();
+  m_glide->stop();
+  m_pen.hide();
+  m_state.focus.reset();
+  m_state.hover.reset();
+  m_state.area = {};
   m_floor = floor;
   refresh();
-  if (other) fit();
+  fit();
 }
 
 void MapCanvas::setOverlay(Overlay overlay) {
@@ -85,7 +84,7 @@ void MapCanvas::refresh() {
   m_state.hover.reset();
   m_state.focus = focused ? itemOf(m_content, *focused) : std::nullopt;
   relayout(m_layout.scale);
-  if (m_fitted) fit();
+  if (m_fitted && m_toolKind == ToolKind::Select) fit();  // else the plan would slip from under what is drawn
   updateProposal();
   m_plugs->refresh();
 }
@@ -134,6 +133,7 @@ void MapCanvas::updateProposal() {
 
 void MapCanvas::use(ToolKind kind) {
   if (m_tool) m_tool->cancel();
+  m_pen.hide();
   m_toolKind = kind;
   switch (kind) {
     case ToolKind::Select:
@@ -171,13 +171,17 @@ void MapCanvas::use(ToolKind kind) {
       break;
   }
   setCursor(kind == ToolKind::Select ? Qt::ArrowCursor : Qt::CrossCursor);
+  setAccessibleDescription(hint());
   emit toolChanged();
   update();
 }
 
 QString MapCanvas::hint() const {
   const std::string_view code = m_tool->hint();
-  return code.empty() ? QString() : say(m_session.book, code);
+  if (code.empty()) return {};
+  const QString words = say(m_session.book, code);
+  if (m_toolKind == ToolKind::Select) return words;
+  return words + QLatin1Char(' ') + say(m_session.book, "map.hint.keys");
 }
 
 void MapCanvas::needWords() {
@@ -190,7 +194,7 @@ void MapCanvas::needWords() {
 // In metres, before it is turned.
 QRectF MapCanvas::pictureFrame() const {
   const site::Floor* floor = m_floor ? m_session.document.shown()->find<site::Floor>(*m_floor) : nullptr;
-  if (floor == nullptr || !floor->picture || m_picture.isNull()) return {};
+  if (floor == nullptr || !floor->picture || m_pictureSheet.isEmpty()) return {};
   return {QPointF(floor->picture->origin.xM, floor->picture->origin.yM),
           QSizeF(m_pictureSheet) * floor->picture->metresPerPixel};
 }
@@ -288,9 +292,7 @@ void MapCanvas::choose(const ItemRef& item, bool add) {
 void MapCanvas::focusItem(const std::optional<ItemRef>& item) {
   m_state.focus = item;
   if (item) {
-    const QRectF inner = QRectF(m_origin, QSizeF(size())).adjusted(40, 40, -40, -40);
-    const QPointF at = m_layout.at(*item);
-    if (!inner.contains(at)) setView(m_layout.scale, at - QPointF(width() / 2.0, height() / 2.0));
+    keepInSight(m_layout.at(*item));
     setAccessibleDescription(nameOf(*item));
   }
   update();
@@ -334,6 +336,7 @@ void MapCanvas::paintEvent(QPaintEvent*) {
   paintWords(painter, all);
   paintOver(painter, all);
   m_tool->paint(painter);
+  m_pen.paint(painter);
   paintEmpty(painter);
 }
 

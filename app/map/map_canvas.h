@@ -10,6 +10,7 @@
 #include "document/session.h"
 #include "map/arrange_edits.h"
 #include "map/circuit_brush.h"
+#include "map/key_pen.h"
 #include "map/map_moment.h"
 #include "map/map_paint.h"
 #include "map/map_tool.h"
@@ -62,6 +63,8 @@ class MapCanvas : public QWidget {
   [[nodiscard]] QPointF toPlan(const QPointF& widget) const { return widget + m_origin; }
   [[nodiscard]] QPointF toWidget(const QPointF& plan) const { return plan - m_origin; }
   [[nodiscard]] std::optional<ItemRef> itemAt(const QPointF& plan) const;
+  [[nodiscard]] std::optional<ItemRef> roomAt(const QPointF& plan) const;  // the smallest that holds it
+  [[nodiscard]] std::optional<ItemRef> thingOrRoomAt(const QPointF& plan) const;
   [[nodiscard]] std::optional<int> outletAt(const QPointF& plan, double radius) const;
   // Where things are in the widget, for tests and accessibility.
   [[nodiscard]] std::optional<QPointF> pointOf(const rules::Subject& subject) const;
@@ -79,9 +82,15 @@ class MapCanvas : public QWidget {
   void focusItem(const std::optional<ItemRef>& item);
   void choose(const ItemRef& item, bool add);
   void deleteChosen();
+  [[nodiscard]] const KeyPen& pen() const { return m_pen; }
+  // Brings that place into view if it is not there.
+  void keepInSight(const QPointF& plan);
+  // Where the crosshair is: for whoever sees the plan and for whoever hears it.
+  void sayWhere(const QString& sentence);
 
  signals:
   void toolChanged();
+  void penMoved(const QString& sentence);
   void rowChanged();     // the tool has set how the row goes on
   void pictureWanted();  // from the clipboard
   void scaleChanged();
@@ -151,6 +160,7 @@ class MapCanvas : public QWidget {
   CircuitBrush m_brush;
   std::unique_ptr<MapTool> m_tool;
   ToolKind m_toolKind = ToolKind::Select;
+  KeyPen m_pen{*this};
 };
 
 }  // namespace cordreach::app

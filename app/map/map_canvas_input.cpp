@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "map/arrow_keys.h"
 #include "map/map_canvas.h"
 
 namespace cordreach::app {
@@ -18,21 +19,31 @@ namespace {
 constexpr double kZoomStep = 1.25;
 constexpr double kPanStep = 80;
 
-bool isArrow(int key) {
-  return key == Qt::Key_Left || key == Qt::Key_Right || key == Qt::Key_Up || key == Qt::Key_Down;
-}
-
-QPointF directionOf(int key) {
-  if (key == Qt::Key_Left) return {-1, 0};
-  if (key == Qt::Key_Right) return {1, 0};
-  return key == Qt::Key_Up ? QPointF(0, -1) : QPointF(0, 1);
-}
-
 }  // namespace
 
 ToolPointer MapCanvas::pointerFrom(const QPointF& widget, Qt::KeyboardModifiers modifiers) const {
   const QPointF plan = toPlan(widget);
   return {plan, plan / m_layout.scale, modifiers};
+}
+
+std::optional<ItemRef> MapCanvas::roomAt(const QPointF& plan) const {
+  const QPointF metres = plan / m_layout.scale;
+  std::optional<ItemRef> best;
+  double smallest = 0;
+  for (std::size_t i = 0; i < m_content.rooms.size(); ++i) {
+    const QRectF box = m_content.rooms[i].outline.boundingRect();
+    const double area = box.width() * box.height();
+    if (!box.contains(metres) || (best && area >= smallest)) continue;
+    if (!m_content.rooms[i].outline.containsPoint(metres, Qt::OddEvenFill)) continue;
+    best = ItemRef{ItemKind::Room, static_cast<int>(i)};
+    smallest = area;
+  }
+  return best;
+}
+
+std::optional<ItemRef> MapCanvas::thingOrRoomAt(const QPointF& plan) const {
+  const auto thing = itemAt(plan);
+  return thing ? thing : roomAt(plan);
 }
 
 bool MapCanvas::isPanning(const QMouseEvent& event) const {
@@ -42,6 +53,7 @@ bool MapCanvas::isPanning(const QMouseEvent& event) const {
 void MapCanvas::mousePressEvent(QMouseEvent* event) {
   setFocus(Qt::MouseFocusReason);
   m_state.showFocus = false;
+  m_pen.hide();
   if (isPanning(*event)) {
     m_panFrom = event->position();
     setCursor(Qt::ClosedHandCursor);
@@ -56,6 +68,7 @@ void MapCanvas::mouseMoveEvent(QMouseEvent* event) {
     m_panFrom = event->position();
     return;
   }
+  if (m_pen.isShown()) return;  // a pointer that only lies there does not draw
   m_tool->move(pointerFrom(event->position(), event->modifiers()));
   if (m_plugs->isHolding()) emit heldMoved(event->globalPosition().toPoint());
 }
@@ -70,7 +83,7 @@ void MapCanvas::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void MapCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
-  const auto item = itemAt(toPlan(event->position()));
+  const auto item = thingOrRoomAt(toPlan(event->position()));
   const auto subject = item ? subjectOf(m_content, *item) : std::nullopt;
   if (subject && m_toolKind == ToolKind::Select) emit opened(*subject);
 }
@@ -111,6 +124,7 @@ bool MapCanvas::event(QEvent* event) {
           all.empty() ? std::optional<ItemRef>() : std::optional<ItemRef>(back ? all.front() : all.back());
       if (!all.empty() && m_state.focus != edge) {
         walkByNumber(back ? -1 : 1);
+        if (m_toolKind != ToolKind::Select && m_state.focus) m_pen.goTo(m_layout.at(*m_state.focus) / scale(), *m_tool);
         return true;
       }
     }
@@ -123,7 +137,9 @@ void MapCanvas::keyPressEvent(QKeyEvent* event) {
     if (!event->isAutoRepeat()) m_spaceHeld = true;
     return;
   }
-  if (m_tool->key(*event) || walkKey(*event) || viewKey(*event)) return;
+  if (m_toolKind != ToolKind::Select && m_pen.key(*event, *m_tool)) return;
+  if (m_tool->key(*event)) return m_pen.follow(*m_tool);
+  if (walkKey(*event) || viewKey(*event)) return;
   QWidget::keyPressEvent(event);
 }
 
@@ -168,21 +184,18 @@ bool MapCanvas::walkKey(QKeyEvent& event) {
   return true;
 }
 
-// The nearest thing in that direction: what lies aside counts double. With a plug in hand only outlets count.
+// The nearest thing in that direction, rooms left out: they lie under all others. With a plug in hand only outlets.
 void MapCanvas::walkTo(const QPointF& direction) {
   const bool holding = m_plugs->isHolding();
   const QPointF from = m_state.focus ? m_layout.at(*m_state.focus) : m_origin + QPointF(width() / 2.0, height() / 2.0);
   std::optional<ItemRef> best;
   double bestCost = 1e18;
   for (const ItemRef& item : itemsInOrder()) {
-    if (holding && item.kind != ItemKind::Outlet) continue;
-    const QPointF way = m_layout.at(item) - from;
-    const double ahead = QPointF::dotProduct(way, direction);
-    const double aside = std::abs(way.x() * direction.y() - way.y() * direction.x());
-    if (ahead < 2.0 || aside > ahead * 2.5) continue;
-    if (ahead + 2 * aside >= bestCost) continue;
+    if (item.kind == ItemKind::Room || (holding && item.kind != ItemKind::Outlet)) continue;
+    const auto cost = costOfWay(m_layout.at(item) - from, direction);
+    if (!cost || *cost >= bestCost) continue;
     best = item;
-    bestCost = ahead + 2 * aside;
+    bestCost = *cost;
   }
   if (!best) return;
   focusItem(best);
@@ -222,7 +235,7 @@ std::vector<ItemRef> MapCanvas::itemsInOrder() const {
 
 void MapCanvas::contextMenuEvent(QContextMenuEvent* event) {
   if (event->reason() == QContextMenuEvent::Mouse) {
-    const auto item = itemAt(toPlan(event->pos()));
+    const auto item = thingOrRoomAt(toPlan(event->pos()));
     const auto subject = item ? subjectOf(m_content, *item) : std::nullopt;
     if (subject && !m_session.selection.holds(*subject)) choose(*item, false);
     emit menuWanted(event->globalPos());

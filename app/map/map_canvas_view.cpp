@@ -12,6 +12,7 @@ namespace {
 
 constexpr double kSmallestScale = 1.5;  // px a metre
 constexpr double kLargestScale = 240;
+constexpr double kLeastShownM = 10;    // of a floor on which there is little yet
 constexpr double kReadableScale = 34;  // px a metre, at which what is shown has room for its words
 constexpr double kAround = 1.3;        // of a room, so that its neighbours are seen
 constexpr int kGlideMs = 260;
@@ -30,7 +31,8 @@ void MapCanvas::fit() {
   const QRectF extent = this->extent();
   const double wide = std::max(1.0, width() - 2 * planMargin());
   const double high = std::max(1.0, height() - 2 * planMargin());
-  const double scale = std::min(wide / std::max(extent.width(), 1.0), high / std::max(extent.height(), 1.0));
+  const double scale =
+      std::min(wide / std::max(extent.width(), kLeastShownM), high / std::max(extent.height(), kLeastShownM));
   relayout(scale);
   m_origin = extent.center() * m_layout.scale - QPointF(width() / 2.0, height() / 2.0);
   m_fitted = true;
@@ -53,6 +55,16 @@ void MapCanvas::zoomBy(double factor, const QPointF& around) {
 }
 
 void MapCanvas::panBy(const QPointF& pixels) { setView(m_layout.scale, m_origin + pixels); }
+
+void MapCanvas::keepInSight(const QPointF& plan) {
+  const QRectF inner = QRectF(m_origin, QSizeF(size())).adjusted(40, 40, -40, -40);
+  if (!inner.contains(plan)) setView(m_layout.scale, plan - QPointF(width() / 2.0, height() / 2.0));
+}
+
+void MapCanvas::sayWhere(const QString& sentence) {
+  setAccessibleDescription(sentence);
+  emit penMoved(sentence);
+}
 
 void MapCanvas::reveal(const rules::Subject& subject) {
   const auto item = itemFor(subject);

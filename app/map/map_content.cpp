@@ -80,6 +80,8 @@ std::optional<QPointF> placeIn(const MapContent& content, const ItemRef& item) {
       return content.loads[index].at;
     case ItemKind::Machine:
       return content.machines[index].at;
+    case ItemKind::Room:
+      return content.rooms[index].at;
     case ItemKind::Plug:
       break;
   }

@@ -42,8 +42,10 @@ struct OverlayFigures {
 enum class OutletLook { Single, Duplex, Split, Quad, Special, Unknown };
 
 struct MapRoom {
-  QPolygonF outline;
-  QString name;
+  site::RoomId id;
+  QPolygonF outline{};
+  QPointF at{};  // its middle
+  QString name{};
   bool corridor = false;
 };
 

@@ -62,6 +62,8 @@ std::vector<LabelLine> linesOf(const MapContent& content, const ItemRef& item) {
     add(content.machines[i].name, Type::CaptionBold,
         content.machines[i].outOfService ? LabelInk::Quiet : LabelInk::Strong);
     add(content.machines[i].figure, Type::Caption, LabelInk::Figure);
+  } else if (item.kind == ItemKind::Room) {
+    add(content.rooms[i].name, Type::RoomName, LabelInk::Faint);
   }
   return lines;
 }
@@ -89,6 +91,7 @@ std::optional<rules::Subject> subjectOf(const MapContent& content, const ItemRef
       return rules::Subject{SubjectKind::FixedLoad, content.loads[i].id.text()};
     case ItemKind::Machine:
       return rules::Subject{SubjectKind::Machine, content.machines[i].id.text()};
+    case ItemKind::Room:
     case ItemKind::Plug:
       return std::nullopt;
   }

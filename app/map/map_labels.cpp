@@ -267,11 +267,12 @@ class Writer {
   }
 
   void writeRooms() {
-    for (const MapRoom& room : m_wish.content.rooms) {
+    for (std::size_t i = 0; i < m_wish.content.rooms.size(); ++i) {
+      const MapRoom& room = m_wish.content.rooms[i];
       const QRectF frame = room.outline.boundingRect();
       const QPointF middle = frame.center() * scale();
       if (!inRegion(middle) || room.name.isEmpty()) continue;
-      const std::vector<LabelLine> lines{{room.name, Type::RoomName, LabelInk::Faint}};
+      const std::vector<LabelLine> lines = linesOf(m_wish.content, {ItemKind::Room, static_cast<int>(i)});
       const QSizeF size = sizeOf(lines);
       if (size.width() > frame.width() * scale() - 8) continue;
       for (const double off : {0.0, -0.22, 0.22, -0.36, 0.36}) {
@@ -279,7 +280,7 @@ class Writer {
         wish.centred = true;
         const auto placed = m_placer.place(wish);
         if (!placed) continue;
-        m_words.labels.push_back({lines, placed->box});
+        m_words.labels.push_back({lines, placed->box, ItemRef{ItemKind::Room, static_cast<int>(i)}});
         break;
       }
     }

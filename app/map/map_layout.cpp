@@ -167,6 +167,8 @@ QPointF MapLayout::at(const ItemRef& item) const {
       return loads[i];
     case ItemKind::Machine:
       return machines[i];
+    case ItemKind::Room:
+      return rooms[i];
     case ItemKind::Plug:
       return plugs[i].at;
   }
@@ -179,6 +181,7 @@ QRectF symbolBox(const MapLayout& layout, const ItemRef& item) {
   switch (item.kind) {
     case ItemKind::Outlet:
       return box(layout.symbolPx * 0.92, layout.symbolPx * 0.92);
+    case ItemKind::Room:
     case ItemKind::Panel:
       return box(look::scaled(36), look::scaled(14));
     case ItemKind::Load:
@@ -214,6 +217,7 @@ MapLayout layoutOf(const MapContent& content, double scale) {
   layout.panels = scaledPlaces(content.panels, scale);
   layout.loads = scaledPlaces(content.loads, scale);
   layout.machines = scaledPlaces(content.machines, scale);
+  layout.rooms = scaledPlaces(content.rooms, scale);
   moveLoadsAside(layout, content);
   layout.cords.resize(content.cords.size());
   for (std::size_t i = 0; i < content.cords.size(); ++i) {

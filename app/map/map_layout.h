@@ -38,6 +38,7 @@ struct MapLayout {
   std::vector<QPointF> panels;
   std::vector<QPointF> loads;
   std::vector<QPointF> machines;
+  std::vector<QPointF> rooms;
   std::vector<LaidCord> cords;
   std::vector<MapPlug> plugs;
   HitIndex index;

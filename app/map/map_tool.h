@@ -2,9 +2,12 @@
 // A pointing tool: what pressing, moving and letting go on the plan do. One kind a file, tool_<kind>.cpp.
 #pragma once
 
+#include <QLineF>
 #include <QPointF>
+#include <QString>
 #include <Qt>
 #include <memory>
+#include <optional>
 #include <string_view>
 
 class QKeyEvent;
@@ -35,6 +38,12 @@ class MapTool {
   // Whatever was begun leaves no trace. True when something was.
   virtual bool cancel() { return false; }
   virtual void paint(QPainter&) {}
+  // It draws from pressing to letting go; else each press sets a point.
+  [[nodiscard]] virtual bool isStroke() const { return false; }
+  // While something is begun: from its last point to what the pointer would make of it, in metres.
+  [[nodiscard]] virtual std::optional<QLineF> drawing() const { return std::nullopt; }
+  // What would come of it, in words; empty: nothing is to be said.
+  [[nodiscard]] virtual QString progress() const { return {}; }
   // Code of the sentence that says what to do; empty: none needed.
   [[nodiscard]] virtual std::string_view hint() const { return {}; }
 

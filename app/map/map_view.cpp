@@ -7,7 +7,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPixmap>
 #include <QSignalBlocker>
 #include <QTabBar>
 #include <QTimer>
@@ -30,9 +29,8 @@
 #include "map/row_bar.h"
 #include "map/volts_bar.h"
 #include "shell/flat_tabs.h"
+#include "survey/floor_picture.h"
 #include "survey/picture_desk.h"
-#include "survey/picture_files.h"
-#include "survey/picture_read.h"
 
 namespace cordreach::app {
 namespace {
@@ -53,6 +51,7 @@ MapView::MapView(Session& session, QWidget* parent)
       m_moments(new QComboBox(this)),
       m_add(new QToolButton(this)),
       m_addMenu(new QMenu(m_add)),
+      m_picture(new FloorPicture(session, *m_canvas, this)),
       m_pictures(new PictureDesk(session, *m_canvas, this)),
       m_rowBar(new RowBar(*m_canvas, this)),
       m_circuitBar(new CircuitBar(*m_canvas, this)),
@@ -93,10 +92,10 @@ MapView::MapView(Session& session, QWidget* parent)
 
 void MapView::connectAll() {
   connect(&m_session.document, &Document::changed, this, [this](const DocumentChange& change) {
-    if (change.reset) m_pictureShown = QStringLiteral("?");  // whatever it was, it is read anew
+    if (change.reset) m_picture->forget();  // whatever it was, it is read anew
     fillFloors();
     fillMoments();
-    m_rowBar->refresh();
+    if (m_rowBar->isVisible()) m_rowBar->refresh();
     if (change.reset) {
       m_canvas->fit();
       m_moment.choose(std::nullopt);
@@ -105,7 +104,6 @@ void MapView::connectAll() {
   });
   connect(&m_session.document, &Document::supposed, this, &MapView::refresh);
   connect(&m_session.judge, &JudgeService::judged, this, &MapView::refresh);
-  connect(&m_session.judge, &JudgeService::busyChanged, this, &MapView::refresh);
   connect(&m_session.selection, &Selection::changed, this, &MapView::refresh);
   connect(&m_session.selection, &Selection::shown, this, &MapView::showSubject);
   connect(&m_moment, &MapMoment::changed, this, [this] {
@@ -115,7 +113,7 @@ void MapView::connectAll() {
   connect(m_floors, &QTabBar::currentChanged, this, [this](int index) {
     if (index >= 0 && index < static_cast<int>(m_floorIds.size())) {
       m_canvas->setFloor(m_floorIds[static_cast<std::size_t>(index)]);
-      loadPicture();
+      m_picture->follow();
       refresh();
     }
   });
@@ -129,6 +127,8 @@ void MapView::connectAll() {
     m_rowBar->refresh();
     showHint(m_canvas->hint());
   });
+  connect(m_canvas, &MapCanvas::penMoved, this, &MapView::showHint);
+  connect(m_picture, &FloorPicture::told, this, &MapView::told);
   connect(m_canvas, &MapCanvas::pictureWanted, m_pictures, &PictureDesk::paste);
   connectHeld();
   connect(m_canvas, &MapCanvas::told, this, &MapView::told);
@@ -191,30 +191,18 @@ bool MapView::eventFilter(QObject* watched, QEvent* event) {
   return QWidget::eventFilter(watched, event);
 }
 
-// A picture that is gone or broken leaves the plan without it, and is said. Read once, not at every edit.
-void MapView::loadPicture() {
-  const auto& floorId = m_canvas->floor();
-  const site::Floor* floor = floorId ? m_session.document.site().find<site::Floor>(*floorId) : nullptr;
-  const QString& sitePath = m_session.document.path();
-  const QString shown = floor == nullptr || !floor->picture
-                            ? QString()
-                            : pictureName(*floor->picture) + QLatin1Char('\n') +
-                                  QString::fromStdString(floorId->text()) + QLatin1Char('\n') + sitePath;
-  if (shown == m_pictureShown) return;
-  m_pictureShown = shown;
-  if (shown.isEmpty()) return m_canvas->setPicture({}, {});
-  const auto read = readPlacedPicture(sitePath, *floor->picture);
-  if (!read) {
-    const std::string name = pictureName(*floor->picture).toStdString();
-    emit told(say(m_session.book, "map." + read.error().code, {{"picture", name}, {"floor", floor->name}}));
-    return m_canvas->setPicture({}, {});
-  }
-  m_canvas->setPicture(QPixmap::fromImage(read.value().image), read.value().sheet);
-}
-
+// While something else is in front, nobody sees it.
 void MapView::refresh() {
+  m_stale = !isVisible();
+  if (m_stale) return;
   m_canvas->refresh();
   if (OverlayBar* bar = barOf(m_canvas->overlay())) bar->refresh();
+}
+
+void MapView::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  m_rowBar->refresh();
+  if (m_stale) refresh();
 }
 
 void MapView::overlayChanged() {
@@ -255,6 +243,7 @@ void MapView::showFloor(const site::FloorId& floor) {
 }
 
 void MapView::showSubject(const rules::Subject& subject) {
+  if (m_stale) m_canvas->refresh();
   const int before = m_floors->currentIndex();
   for (int i = 0; i < m_floors->count() && !m_canvas->itemFor(subject); ++i) m_floors->setCurrentIndex(i);
   if (!m_canvas->itemFor(subject)) return m_floors->setCurrentIndex(before);

@@ -22,6 +22,7 @@ class QToolButton;
 namespace cordreach::app {
 
 class CircuitBar;
+class FloorPicture;
 class MapCanvas;
 class MapKey;
 class PictureDesk;
@@ -39,6 +40,7 @@ class MapView : public QWidget {
   [[nodiscard]] MapCanvas& canvas() const { return *m_canvas; }
   [[nodiscard]] MapMoment& moment() { return m_moment; }
   [[nodiscard]] PictureDesk& pictures() const { return *m_pictures; }
+  [[nodiscard]] FloorPicture& picture() const { return *m_picture; }
   [[nodiscard]] RowBar& rowBar() const { return *m_rowBar; }
   [[nodiscard]] CircuitBar& circuitBar() const { return *m_circuitBar; }
   [[nodiscard]] ReachBar& reachBar() const { return *m_reachBar; }
@@ -57,6 +59,7 @@ class MapView : public QWidget {
  protected:
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
@@ -70,7 +73,6 @@ class MapView : public QWidget {
   void refresh();
   void showSubject(const rules::Subject& subject);
   void showMenu(const QPoint& global);
-  void loadPicture();
   void connectHeld();
   void heldOver(const QPoint& global);
   void showHint(const QString& sentence);
@@ -89,6 +91,7 @@ class MapView : public QWidget {
   QComboBox* m_moments;
   QToolButton* m_add;
   QMenu* m_addMenu;
+  FloorPicture* m_picture;
   PictureDesk* m_pictures;
   RowBar* m_rowBar;
   CircuitBar* m_circuitBar;
@@ -99,9 +102,9 @@ class MapView : public QWidget {
   QLabel* m_hint;
   QTimer* m_floorDwell;  // a held plug rests over a floor's name
   int m_floorUnder = -1;
+  bool m_stale = false;  // the site or its verdict changed behind something else
   std::vector<site::FloorId> m_floorIds;
   std::vector<units::Duration> m_times;
-  QString m_pictureShown;  // its file, and of which floor
 };
 
 }  // namespace cordreach::app

@@ -20,6 +20,7 @@
 #include "map/map_view.h"
 #include "map/row_bar.h"
 #include "shell/flat_tabs.h"
+#include "survey/floor_picture.h"
 #include "survey/picture_desk.h"
 
 namespace cordreach::app {
@@ -156,7 +157,7 @@ void MapView::fillFloors() {
   m_floors->setCurrentIndex(m_floorIds.empty() ? -1 : chosen);
   m_canvas->setFloor(m_floorIds.empty() ? std::optional<site::FloorId>()
                                         : m_floorIds[static_cast<std::size_t>(chosen)]);
-  loadPicture();
+  m_picture->follow();
   fitRow();
 }
 

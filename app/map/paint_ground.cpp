@@ -32,10 +32,12 @@ void paintRooms(QPainter& painter, const PaintScene& scene) {
   const look::Tokens& tokens = look::tokens();
   const double scale = scene.layout.scale;
   painter.setPen(Qt::NoPen);
-  for (const MapRoom& room : scene.content.rooms) {
+  for (std::size_t i = 0; i < scene.content.rooms.size(); ++i) {
+    const MapRoom& room = scene.content.rooms[i];
     const QRectF box = room.outline.boundingRect();
     if (!scene.visible.intersects(QRectF(box.topLeft() * scale, box.size() * scale))) continue;
-    painter.setBrush(room.corridor ? tokens.well : tokens.room);
+    const bool isChosen = scene.isChosen({ItemKind::Room, static_cast<int>(i)});
+    painter.setBrush(isChosen ? tokens.selbg : room.corridor ? tokens.well : tokens.room);
     QPolygonF outline = room.outline;
     for (QPointF& point : outline) point *= scale;
     painter.drawPolygon(outline);

@@ -66,6 +66,13 @@ void paintTip(QPainter& painter, const PaintScene& scene, const ItemRef& item) {
   paintLabel(painter, scene, {lines, box, item});
 }
 
+void outlineRoom(QPainter& painter, const PaintScene& scene, const ItemRef& item) {
+  QPolygonF outline = scene.content.rooms[static_cast<std::size_t>(item.index)].outline;
+  for (QPointF& corner : outline) corner *= scene.layout.scale;
+  painter.setBrush(Qt::NoBrush);
+  painter.drawPolygon(outline);
+}
+
 double ringRadius(const PaintScene& scene, const ItemRef& item, double radius) {
   if (item.kind == ItemKind::Machine) return look::scaled(kMachineRadius + 4);
   return scene.layout.symbolPx < kDotBelow ? radius * 0.6 : look::scaled(radius);
@@ -235,6 +242,11 @@ void paintUnder(QPainter& painter, const PaintScene& scene) {
   for (const rules::Subject& subject : scene.state.chosen) {
     const auto item = itemOf(scene.content, subject);
     if (!item || item->kind == ItemKind::Machine) continue;
+    if (item->kind == ItemKind::Room) {
+      outlineRoom(painter, scene, *item);
+      painter.setBrush(tokens.selbg);
+      continue;
+    }
     const double radius = ringRadius(scene, *item, 15);
     painter.drawEllipse(scene.layout.at(*item), radius, radius);
   }
@@ -247,6 +259,7 @@ void paintOver(QPainter& painter, const PaintScene& scene) {
     if (!scene.state.held) paintTip(painter, scene, *scene.state.focus);
     painter.setPen(QPen(look::tokens().select, 2));
     painter.setBrush(Qt::NoBrush);
+    if (scene.state.focus->kind == ItemKind::Room) outlineRoom(painter, scene, *scene.state.focus);
     const double radius =
         ringRadius(scene, *scene.state.focus, 18) + (scene.state.focus->kind == ItemKind::Machine ? 2 : 0);
     painter.drawEllipse(scene.layout.at(*scene.state.focus), radius, radius);

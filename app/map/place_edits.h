@@ -12,8 +12,8 @@
 
 namespace cordreach::app {
 
-// "things.move": outlets, panels, machines and fixed loads with a place on any floor; a machine takes along where its
-// given hookups work.
+// "things.move": rooms, and outlets, panels, machines and fixed loads with a place on any floor; a machine takes along
+// where its given hookups work.
 struct Shift {
   double rightM = 0;
   double downM = 0;

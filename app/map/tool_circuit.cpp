@@ -25,6 +25,7 @@ class CircuitTool : public MapTool {
     m_outlets.clear();
     m_isPainting = canPaint();
     m_at = pointer.at;
+    m_from = pointer.metres;
     if (m_isPainting) take(pointer.at);
   }
 
@@ -60,6 +61,15 @@ class CircuitTool : public MapTool {
     m_outlets.clear();
     canvas().update();
     return any;
+  }
+
+  [[nodiscard]] bool isStroke() const override { return true; }
+  [[nodiscard]] std::optional<QLineF> drawing() const override {
+    return m_isPainting ? std::optional(QLineF(m_from, m_at / canvas().scale())) : std::nullopt;
+  }
+  [[nodiscard]] QString progress() const override {
+    if (!m_isPainting) return {};
+    return say(canvas().session().book, "map.circuit.count", {{"n", static_cast<double>(m_outlets.size())}});
   }
 
   void paint(QPainter& painter) override {
@@ -124,6 +134,7 @@ class CircuitTool : public MapTool {
   bool m_isPainting = false;
   bool m_isOver = false;  // the pointer has been seen
   QPointF m_at;
+  QPointF m_from;  // in metres
   std::vector<site::OutletId> m_outlets;
 };
 

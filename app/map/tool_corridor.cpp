@@ -33,6 +33,7 @@ class CorridorTool : public MapTool {
     const bool again = !m_line.isEmpty() && QLineF(m_line.last() * canvas().scale(), pointer.at).length() < kSamePx;
     if (again) return finish();
     m_line << at;
+    m_to = at;
     canvas().update();
   }
 
@@ -53,6 +54,10 @@ class CorridorTool : public MapTool {
     m_line.clear();
     canvas().update();
     return any;
+  }
+
+  [[nodiscard]] std::optional<QLineF> drawing() const override {
+    return m_line.isEmpty() ? std::nullopt : std::optional(QLineF(m_line.last(), m_to));
   }
 
   void paint(QPainter& painter) override { paintGrowing(painter, m_line, m_to, canvas().scale()); }

@@ -8,6 +8,7 @@
 #include "map/polyline.h"
 #include "map/row_edits.h"
 #include "panels/ask_dialog.h"
+#include "panels/field_kinds.h"
 #include "panels/field_text.h"
 #include "panels/fresh_id.h"
 #include "shell/say.h"
@@ -46,7 +47,7 @@ class RoomTool : public DragTool {
   }
 
   bool key(QKeyEvent& event) override {
-    if (event.key() == Qt::Key_Delete || event.key() == Qt::Key_Backspace) {
+    if (event.key() == Qt::Key_Delete) {
       const site::Room* room = roomUnder(m_at);
       return room != nullptr && canvas().apply(removeRoom(canvas().session().document.site(), room->id));
     }
@@ -71,24 +72,32 @@ class RoomTool : public DragTool {
     return roomAt(canvas().session().document.site(), {*canvas().floor(), {metres.x(), metres.y()}});
   }
 
+  [[nodiscard]] Field useField(const site::Room& room) const {
+    const text::Phrasebook& book = canvas().session().book;
+    Field use{.key = "room_use", .label = book.say("field.room_use"), .kind = FieldKind::Choice};
+    use.choices = roomUses(book);
+    use.text = use.choices[room.corridor ? 1 : 0].key;
+    return use;
+  }
+
   void askAbout(site::Room room, const char* title, Make make) {
     const text::Phrasebook& book = canvas().session().book;
     const auto field = [&](const char* key, FieldKind kind, std::string text) {
       return Field{.key = key, .label = book.say(std::string("field.") + key), .kind = kind, .text = std::move(text)};
     };
     const std::vector<Field> fields{field("room_number", FieldKind::Text, room.number),
-                                    field("room_name", FieldKind::Text, room.name),
-                                    field("room_corridor", FieldKind::Flag, room.corridor ? std::string(kYes) : "")};
+                                    field("room_name", FieldKind::Text, room.name), useField(room)};
     AskDialog dialog(
         book, {book.say(title), {}, book.say("map.room.deed")}, fields,
         [&](const Answers& said) -> std::optional<base::Error> {
           room.number = tidied(said.at("room_number"));
           room.name = tidied(said.at("room_name"));
-          room.corridor = said.at("room_corridor") == kYes;
+          room.corridor = isCorridor(said.at("room_use"));
           const EditResult edit = make(canvas().session().document.site(), room);
           if (!edit) return edit.error();
           const auto done = canvas().session().document.apply(edit.value());
-          return done ? std::nullopt : std::optional(done.error());
+          if (!done) return done.error();
+          return std::nullopt;
         },
         &canvas());
     dialog.exec();

@@ -55,6 +55,13 @@ class RowTool : public DragTool {
     paintCount(painter, row, points.size());
   }
 
+  [[nodiscard]] QString progress() const override {
+    if (!m_from || !canvas().floor()) return {};
+    const OutletRow row = rowNow();
+    const std::size_t count = pointsOf(row).size();
+    return count == 0 ? QString() : countWords(row, count);
+  }
+
   [[nodiscard]] std::string_view hint() const override { return "map.hint.row"; }
 
  private:
@@ -75,10 +82,14 @@ class RowTool : public DragTool {
             wanted.receptacle};
   }
 
-  void paintCount(QPainter& painter, const OutletRow& row, std::size_t count) {
+  [[nodiscard]] QString countWords(const OutletRow& row, std::size_t count) const {
     const auto labels = labelsFrom(canvas().session().document.site(), row.firstLabel, count);
-    const QString words = say(canvas().session().book, "map.row.count",
-                              {{"n", static_cast<double>(count)}, {"first", labels.front()}, {"last", labels.back()}});
+    return say(canvas().session().book, "map.row.count",
+               {{"n", static_cast<double>(count)}, {"first", labels.front()}, {"last", labels.back()}});
+  }
+
+  void paintCount(QPainter& painter, const OutletRow& row, std::size_t count) {
+    const QString words = countWords(row, count);
     painter.setFont(look::font(look::Type::CaptionBold));
     const QFontMetricsF metrics(painter.font());
     QRectF box(QPointF(), metrics.size(0, words) + QSizeF(12, 6));

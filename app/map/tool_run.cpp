@@ -47,7 +47,8 @@ class RunTool : public MapTool {
   }
 
   bool key(QKeyEvent& event) override {
-    if (event.key() == Qt::Key_Backspace && m_line.size() > 1) {
+    if (event.key() == Qt::Key_Backspace && m_from) {
+      if (m_line.size() < 2) return cancel();
       m_line.removeLast();
       canvas().update();
       return true;
@@ -63,6 +64,10 @@ class RunTool : public MapTool {
     m_line.clear();
     canvas().update();
     return any;
+  }
+
+  [[nodiscard]] std::optional<QLineF> drawing() const override {
+    return m_line.isEmpty() ? std::nullopt : std::optional(QLineF(m_line.last(), m_to));
   }
 
   void paint(QPainter& painter) override {

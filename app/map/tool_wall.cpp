@@ -17,7 +17,10 @@ class WallTool : public DragTool {
  public:
   using DragTool::DragTool;
 
-  void press(const ToolPointer& pointer) override { m_from = snapped(pointer.metres); }
+  void press(const ToolPointer& pointer) override {
+    m_from = snapped(pointer.metres);
+    m_to = *m_from;
+  }
 
   void move(const ToolPointer& pointer) override {
     m_to = squared(pointer);

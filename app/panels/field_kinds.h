@@ -21,6 +21,9 @@ struct FieldContext {
 [[nodiscard]] FieldGroups machineFields(const FieldContext& in, const site::MachineId& id);
 [[nodiscard]] FieldGroups cordFields(const FieldContext& in, const site::CordId& id);
 [[nodiscard]] FieldGroups padFields(const FieldContext& in, const site::PadId& id);
+[[nodiscard]] FieldGroups roomFields(const FieldContext& in, const site::RoomId& id);
+[[nodiscard]] std::vector<FieldChoice> roomUses(const text::Phrasebook& book);  // what a room is for
+[[nodiscard]] bool isCorridor(std::string_view use);                            // the key of such a choice
 // How a machine is plugged in: one group a hookup, and one for each supply cord that hangs free.
 [[nodiscard]] FieldGroups pluggingFields(const FieldContext& in, const site::MachineId& id);
 // The wires that lead to an outlet.

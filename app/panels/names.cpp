@@ -88,6 +88,10 @@ std::string contactName(const text::Phrasebook& book, const std::string& name) {
   return book.has(code) ? book.say(code) : name;
 }
 
+std::string roomName(const site::Room& room) {
+  return room.number.empty() || room.name.empty() ? room.number + room.name : room.number + ", " + room.name;
+}
+
 std::string outletName(const site::Outlet& outlet) { return orId(outlet.label, outlet.id.text()); }
 
 std::string cordName(const text::Phrasebook& book, const site::Cord& cord) {

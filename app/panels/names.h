@@ -22,6 +22,7 @@ namespace cordreach::app {
                                       const site::Circuit& circuit);
 [[nodiscard]] std::string contactName(const text::Phrasebook& book, const std::string& name);  // "upper"
 [[nodiscard]] std::string outletName(const site::Outlet& outlet);
+[[nodiscard]] std::string roomName(const site::Room& room);  // "104, Store"; empty: it has neither
 [[nodiscard]] std::string cordName(const text::Phrasebook& book, const site::Cord& cord);  // "C01, 12 AWG, 50 ft"
 
 }  // namespace cordreach::app

@@ -11,6 +11,7 @@
 #include "shell/question.h"
 #include "shell/say.h"
 #include "survey/picture_files.h"
+#include "survey/picture_sweep.h"
 #include "survey/start_dialog.h"
 
 namespace cordreach::app {
@@ -75,7 +76,14 @@ bool FileDesk::openPath(const QString& chosen) {
     return false;
   }
   take(std::move(site).value(), heldElsewhere ? QString{} : path);
+  if (!heldElsewhere) sweepPictures(path);
   return true;
+}
+
+// Nothing can be undone yet, so what no site mentions can't be brought back.
+void FileDesk::sweepPictures(const QString& path) {
+  app::sweepPictures(
+      {path, m_tools.recoveryFolder, [this](const QString& other) { return m_store.isHeldElsewhere(other); }});
 }
 
 // Somebody else's work is never written over unasked.

@@ -23,6 +23,7 @@ class FileDesk : public QObject {
     look::Settings& settings;
     const text::Phrasebook& book;
     QWidget* window;
+    QString recoveryFolder;
   };
   explicit FileDesk(const Tools& tools);
 
@@ -45,6 +46,7 @@ class FileDesk : public QObject {
  private:
   void tell(const QString& sentence, const QString& detail = {});
   void take(site::Site site, const QString& path);
+  void sweepPictures(const QString& path);
   bool recover(const Recoverable& one);
   [[nodiscard]] QString askForSavePath();
   [[nodiscard]] QString startFolder() const;

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "look/accessible_role.h"
 #include "look/look.h"
 
 namespace cordreach::app {
@@ -24,6 +25,7 @@ constexpr QSize kWantedSize{620, 420};
 
 HandleView::HandleView(QImage image, const QSize& sheet, Joined joined, QWidget* parent)
     : QWidget(parent), m_image(std::move(image)), m_sheet(sheet), m_joined(joined) {
+  look::setRole(this, QAccessible::Graphic);
   setFocusPolicy(Qt::StrongFocus);
   setMinimumSize(300, 220);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

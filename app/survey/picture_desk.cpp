@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "survey/picture_desk.h"
 
-#include <QBuffer>
 #include <QClipboard>
 #include <QDropEvent>
 #include <QFileDialog>
@@ -19,6 +18,7 @@
 #include "shell/say.h"
 #include "survey/picture_dialogs.h"
 #include "survey/picture_files.h"
+#include "survey/wait_dialog.h"
 
 namespace cordreach::app {
 namespace {
@@ -27,14 +27,6 @@ constexpr double kUnscaledWidthM = 30.0;  // a plan whose scale nobody has said 
 constexpr double kFirstDim = 0.5;         // what is drawn over it must be read
 const std::array<std::pair<double, const char*>, 4> kDims{
     {{0.0, "survey.dim.none"}, {0.25, "survey.dim.little"}, {0.5, "survey.dim.half"}, {0.75, "survey.dim.much"}}};
-
-QByteArray asPng(const QImage& image) {
-  QByteArray content;
-  QBuffer buffer(&content);
-  buffer.open(QIODevice::WriteOnly);
-  image.save(&buffer, "PNG");
-  return content;
-}
 
 QString localFile(const QMimeData& data) {
   const QList<QUrl> urls = data.urls();
@@ -142,47 +134,43 @@ void PictureDesk::bringInFile(const QString& path) {
 void PictureDesk::bringIn(const QByteArray& content) {
   if (floor() == nullptr) return say({"picture.no_floor", {}, {}});
   const auto plan = planOf(content);
-  if (!plan) return say(plan.error());
-  if (!plan.value()) return;  // no page was chosen
+  if (!plan) return;
+  if (!*plan) return say(plan->error());
+  sayReduced(plan->value());
+  if (floor() == nullptr) return;
   if (floor()->picture) {
-    replace(*plan.value());
+    replace(plan->value());
   } else {
-    place(*plan.value());
+    place(plan->value());
   }
 }
 
-// A picture that is sound as it is stays as it is, to the byte; what was made smaller, turned or drawn is written anew.
-base::Result<std::optional<PictureDesk::Plan>> PictureDesk::planOf(const QByteArray& content) {
-  if (PdfPages::isPdf(content)) {
-    const auto pages = PdfPages::open(content);
-    if (!pages) return pages.error();
-    int page = 0;
-    if (pages.value()->count() > 1) {
-      PageDialog dialog(m_session.book, *pages.value(), m_parent);
-      if (dialog.exec() != QDialog::Accepted) return std::optional<Plan>();
-      page = dialog.page();
-    }
-    const QImage image = pages.value()->drawPlan(page);
-    if (image.isNull()) return base::Error{"picture.pdf_broken", {}, {}};
-    return std::optional<Plan>(Plan{{image, image.size(), "png"}, asPng(image), "png"});
+// Nothing: no page was chosen, or whoever waited had enough.
+std::optional<base::Result<Plan>> PictureDesk::planOf(const QByteArray& content) {
+  if (!PdfPages::isPdf(content)) {
+    return watched(m_parent, m_session.book,
+                   [content](const ReadWatch& watch) { return planOfPicture(content, watch); });
   }
-  auto read = readPicture(content);
-  if (!read) return read.error();
-  ReadPicture& picture = read.value();
-  if (!picture.isReduced() && !picture.turnedByNote) {
-    const std::string suffix = picture.suffix;
-    return std::optional<Plan>(Plan{std::move(picture), content, suffix});
+  auto opened = PdfPages::open(content);
+  if (!opened) return base::Result<Plan>(opened.error());
+  const std::shared_ptr<PdfPages> pages = std::move(opened).value();
+  int page = 0;
+  if (pages->count() > 1) {
+    PageDialog dialog(m_session.book, *pages, m_parent);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    page = dialog.page();
   }
-  if (picture.isReduced()) {
-    emit m_canvas.told(app::say(m_session.book, "survey.picture.reduced",
-                                {{"wide", static_cast<double>(picture.sheet.width())},
-                                 {"high", static_cast<double>(picture.sheet.height())},
-                                 {"now_wide", static_cast<double>(picture.image.width())},
-                                 {"now_high", static_cast<double>(picture.image.height())}}));
-  }
-  picture.sheet = picture.image.size();
-  QByteArray kept = asPng(picture.image);
-  return std::optional<Plan>(Plan{std::move(picture), std::move(kept), "png"});
+  return watched(m_parent, m_session.book, [pages, page](const ReadWatch&) { return planOfPage(*pages, page); });
+}
+
+void PictureDesk::sayReduced(const Plan& plan) {
+  const QSize now = plan.picture.sheet;
+  if (plan.before.isEmpty()) return;
+  emit m_canvas.told(app::say(m_session.book, "survey.picture.reduced",
+                              {{"wide", static_cast<double>(plan.before.width())},
+                               {"high", static_cast<double>(plan.before.height())},
+                               {"now_wide", static_cast<double>(now.width())},
+                               {"now_high", static_cast<double>(now.height())}}));
 }
 
 std::optional<site::Picture> PictureDesk::store(const Plan& plan) {
@@ -226,11 +214,15 @@ std::optional<ReadPicture> PictureDesk::present() {
     say({"picture.none", {}, {}});
     return std::nullopt;
   }
-  auto read = readPlacedPicture(m_session.document.path(), *floor()->picture);
-  if (read) return std::move(read).value();
+  auto read = watched(m_parent, m_session.book,
+                      [path = m_session.document.path(), picture = *floor()->picture](const ReadWatch& watch) {
+                        return readPlacedPicture(path, picture, watch);
+                      });
+  if (!read) return std::nullopt;
+  if (*read) return std::move(*read).value();
   const std::string name = pictureName(*floor()->picture).toStdString();
   emit m_canvas.told(
-      app::say(m_session.book, "map." + read.error().code, {{"picture", name}, {"floor", floor()->name}}));
+      app::say(m_session.book, "map." + read->error().code, {{"picture", name}, {"floor", floor()->name}}));
   return std::nullopt;
 }
 
@@ -243,13 +235,17 @@ void PictureDesk::square() {
     std::vector<QPointF> corners = dialog.view()->points();
     const PointPair oldEdge{{corners[0].x(), corners[0].y()}, {corners[1].x(), corners[1].y()}};
     for (QPointF& corner : corners) corner *= perSheet;
-    const auto image = squared(picture->image, corners);
-    if (!image) return base::Error{"picture.no_outline", {}, {}};
-    const auto stored = storePicture(m_session.document.path(), asPng(*image), "png");
+    const auto made = watched(&dialog, m_session.book, [image = picture->image, corners](const ReadWatch&) {
+      const auto put = squared(image, corners);
+      return put ? std::optional(std::pair(put->width(), asPng(*put))) : std::nullopt;
+    });
+    if (!made || !*made) return base::Error{"picture.no_outline", {}, {}};
+    const auto& [wide, content] = **made;
+    const auto stored = storePicture(m_session.document.path(), content, "png");
     if (!stored) return stored.error();
     site::Picture newer = stored.value();
     newer.issue = floor()->picture->issue;
-    const PointPair newEdge{{0, 0}, {static_cast<double>(image->width()), 0}};
+    const PointPair newEdge{{0, 0}, {static_cast<double>(wide), 0}};
     const PictureEdit edit = replaceSquared(m_session.document.site(), floor()->id, newer, oldEdge, newEdge);
     if (!edit) return edit.error();
     apply(edit);

@@ -10,7 +10,7 @@
 
 #include "document/session.h"
 #include "survey/picture_edits.h"
-#include "survey/picture_read.h"
+#include "survey/plan_import.h"
 
 class QAction;
 class QDropEvent;
@@ -46,19 +46,13 @@ class PictureDesk : public QObject {
   void remove();
 
  private:
-  // A picture as it will be kept.
-  struct Plan {
-    ReadPicture picture;
-    QByteArray content;
-    std::string suffix;
-  };
-
   void buildMenu();
   QAction* add(QMenu* menu, const char* code, const std::function<void()>& act);
   void refreshMenu();
   [[nodiscard]] const site::Floor* floor() const;
   [[nodiscard]] std::optional<ReadPicture> present();  // of the floor; says why not
-  [[nodiscard]] base::Result<std::optional<Plan>> planOf(const QByteArray& content);
+  [[nodiscard]] std::optional<base::Result<Plan>> planOf(const QByteArray& content);
+  void sayReduced(const Plan& plan);
   [[nodiscard]] bool bringInMime(const QMimeData& data);
   void place(const Plan& plan);
   void replace(const Plan& plan);

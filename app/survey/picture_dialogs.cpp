@@ -10,6 +10,7 @@
 #include <QTransform>
 #include <cmath>
 
+#include "compute/latest_job.h"
 #include "look/look.h"
 #include "panels/field_row.h"
 #include "panels/field_text.h"
@@ -161,6 +162,11 @@ PointPair ReplaceDialog::oldPoints() const { return pairOf(*m_old); }
 
 PointPair ReplaceDialog::newPoints() const { return pairOf(*m_new); }
 
+struct PageDialog::Preview {
+  explicit Preview(LatestJob<int>::Work work) : job(std::move(work)) {}
+  LatestJob<int> job;
+};
+
 PageDialog::PageDialog(const text::Phrasebook& book, PdfPages& pages, QWidget* parent)
     : PlanDialog(book, "survey.page", parent), m_page(new QSpinBox(this)) {
   auto* row = new QWidget(this);
@@ -173,20 +179,28 @@ PageDialog::PageDialog(const text::Phrasebook& book, PdfPages& pages, QWidget* p
   line->addStretch(1);
   m_page->setRange(1, pages.count());
   m_page->setAccessibleName(word->text());
-  auto* shown = new QLabel(this);
-  shown->setAlignment(Qt::AlignCenter);
+  m_shown = new QLabel(this);
+  m_shown->setAlignment(Qt::AlignCenter);
   const int longest = look::scaled(kPreviewPx);
-  shown->setMinimumSize(longest, longest * 3 / 4);
-  const auto draw = [&pages, shown, longest, this] {
-    const QImage page = pages.draw(m_page->value() - 1, longest);
-    shown->setPixmap(QPixmap::fromImage(page));
-  };
+  m_shown->setMinimumSize(longest, longest * 3 / 4);
+  m_preview = std::make_unique<Preview>([&pages, longest, this](const int& page, const std::atomic<bool>&) {
+    const QImage drawn = pages.draw(page, longest);
+    QMetaObject::invokeMethod(
+        this, [this, page, drawn] { showPage(page, drawn); }, Qt::QueuedConnection);
+  });
+  const auto draw = [this] { m_preview->job.put([this](std::uint64_t) { return page(); }); };
   connect(m_page, &QSpinBox::valueChanged, this, draw);
   add(row);
-  add(shown, 1);
+  add(m_shown, 1);
   draw();
   m_page->setFocus();
   m_page->selectAll();
+}
+
+PageDialog::~PageDialog() { m_preview.reset(); }
+
+void PageDialog::showPage(int page, const QImage& drawn) {
+  if (page == this->page()) m_shown->setPixmap(QPixmap::fromImage(drawn));
 }
 
 int PageDialog::page() const { return m_page->value() - 1; }

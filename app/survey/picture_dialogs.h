@@ -12,6 +12,7 @@
 #include "survey/plan_dialog.h"
 #include "units/quantity.h"
 
+class QLabel;
 class QSpinBox;
 
 namespace cordreach::app {
@@ -64,16 +65,22 @@ class ReplaceDialog : public PlanDialog {
   HandleView* m_new;
 };
 
-// Which page; only the one that is looked at is drawn.
+// Which page; only the one that is looked at is drawn, on a thread of its own.
 class PageDialog : public PlanDialog {
   Q_OBJECT
 
  public:
   PageDialog(const text::Phrasebook& book, PdfPages& pages, QWidget* parent);
+  ~PageDialog() override;
   [[nodiscard]] int page() const;  // from 0
 
  private:
+  struct Preview;
+  void showPage(int page, const QImage& drawn);
+
   QSpinBox* m_page;
+  QLabel* m_shown;
+  std::unique_ptr<Preview> m_preview;
 };
 
 }  // namespace cordreach::app

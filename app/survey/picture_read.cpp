@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "survey/picture_read.h"
 
-#include <QBuffer>
+#include <QFile>
 #include <QImageReader>
 #include <cmath>
 
@@ -26,13 +26,23 @@ std::string suffixOf(const QByteArray& format) {
   return format == "jpeg" || format == "jpg" ? "jpg" : "";
 }
 
+// A camera's note may turn what its bytes hold.
+QSize uprightSize(const QImageReader& reader, const QSize& sheet) {
+  return reader.transformation() & QImageIOHandler::TransformationRotate90 ? sheet.transposed() : sheet;
+}
+
+base::Result<QString> pathOf(const QString& sitePath, const site::Picture& picture) {
+  if (!isPictureName(picture)) return base::Error{"picture.elsewhere", {}, {}};
+  const QString path = findPicture(sitePath, picture);
+  if (path.isEmpty()) return base::Error{"picture.missing", {}, {}};
+  return path;
+}
+
 }  // namespace
 
-base::Result<ReadPicture> readPicture(const QByteArray& content) {
-  QBuffer buffer;
-  buffer.setData(content);
-  buffer.open(QIODevice::ReadOnly);
-  QImageReader reader(&buffer);
+base::Result<ReadPicture> readPicture(const QByteArray& content, const ReadWatch& watch) {
+  WatchedBytes bytes(content, watch);
+  QImageReader reader(&bytes);
   reader.setDecideFormatFromContent(true);
   const std::string suffix = suffixOf(reader.format());
   const QSize sheet = reader.size();
@@ -49,21 +59,31 @@ base::Result<ReadPicture> readPicture(const QByteArray& content) {
   reader.setAutoTransform(true);
   QImageReader::setAllocationLimit(kReaderLimitMb);
   const bool turned = reader.transformation() != QImageIOHandler::TransformationNone;
-  const bool onItsSide = reader.transformation() & QImageIOHandler::TransformationRotate90;
   QImage image = reader.read();
-  if (image.isNull()) return base::Error{"picture.broken", {}, {}};
-  return ReadPicture{std::move(image), onItsSide ? sheet.transposed() : sheet, suffix, turned};
+  if (image.isNull() || watch.isStopped()) return base::Error{"picture.broken", {}, {}};
+  return ReadPicture{std::move(image), uprightSize(reader, sheet), suffix, turned};
 }
 
-base::Result<ReadPicture> readPlacedPicture(const QString& sitePath, const site::Picture& picture) {
-  if (!isPictureName(picture)) return base::Error{"picture.elsewhere", {}, {}};
-  const QString path = findPicture(sitePath, picture);
-  if (path.isEmpty()) return base::Error{"picture.missing", {}, {}};
-  const auto content = io::readWholeFile(path.toStdString(), kMostPictureBytes);
-  if (!content) return base::Error{"picture.broken", path.toStdString(), {}};
-  auto read = readPicture(QByteArray::fromStdString(content.value()));
-  if (!read) return base::Error{"picture.broken", path.toStdString(), {}};
+base::Result<ReadPicture> readPlacedPicture(const QString& sitePath, const site::Picture& picture,
+                                            const ReadWatch& watch) {
+  const auto path = pathOf(sitePath, picture);
+  if (!path) return path.error();
+  const std::string native = QFile::encodeName(path.value()).toStdString();
+  const auto content = io::readWholeFile(native, kMostPictureBytes);
+  if (!content) return base::Error{"picture.broken", native, {}};
+  auto read = readPicture(QByteArray::fromStdString(content.value()), watch);
+  if (!read) return base::Error{"picture.broken", native, {}};
   return read;
+}
+
+base::Result<QSize> sheetOfPlaced(const QString& sitePath, const site::Picture& picture) {
+  const auto path = pathOf(sitePath, picture);
+  if (!path) return path.error();
+  QImageReader reader(path.value());
+  reader.setDecideFormatFromContent(true);
+  const QSize sheet = reader.size();
+  if (sheet.isEmpty()) return base::Error{"picture.broken", path.value().toStdString(), {}};
+  return uprightSize(reader, sheet);
 }
 
 }  // namespace cordreach::app

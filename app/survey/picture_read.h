@@ -8,6 +8,7 @@
 
 #include "base/result.h"
 #include "site/place.h"
+#include "survey/read_watch.h"
 
 namespace cordreach::app {
 
@@ -26,11 +27,15 @@ struct ReadPicture {
   [[nodiscard]] bool isReduced() const { return image.size() != sheet; }
 };
 
-// A PNG or a JPEG, by its content. Errors: picture.not_one, picture.too_large {width, height, most}, picture.broken.
-[[nodiscard]] base::Result<ReadPicture> readPicture(const QByteArray& content);
+// A PNG or a JPEG, by its content. Errors: picture.not_one, picture.too_large {width, height, most}, picture.broken,
+// which is also what a reader that was stopped answers.
+[[nodiscard]] base::Result<ReadPicture> readPicture(const QByteArray& content, const ReadWatch& watch = {});
 
 // That of a floor, from where it lies (picture_files.h). Errors: picture.missing, picture.elsewhere, picture.broken,
 // whatever is wrong with its content.
-[[nodiscard]] base::Result<ReadPicture> readPlacedPicture(const QString& sitePath, const site::Picture& picture);
+[[nodiscard]] base::Result<ReadPicture> readPlacedPicture(const QString& sitePath, const site::Picture& picture,
+                                                          const ReadWatch& watch = {});
+// Its size in pixels, by the file's first bytes. The same errors.
+[[nodiscard]] base::Result<QSize> sheetOfPlaced(const QString& sitePath, const site::Picture& picture);
 
 }  // namespace cordreach::app

@@ -15,6 +15,7 @@
 #include "shell/main_window.h"
 #include "shell/map_place.h"
 #include "shell/verdict_band.h"
+#include "survey/floor_picture.h"
 #include "survey/picture_desk.h"
 #include "survey/picture_dialogs.h"
 #include "survey/start_dialog.h"
@@ -71,17 +72,22 @@ class Steps {
 
   bool plan() {
     bool drawn = false;
-    QTimer::singleShot(0, m_window.get(), [&] {
+    QTimer look;  // the dialog comes once the plan was read
+    QObject::connect(&look, &QTimer::timeout, m_window.get(), [&] {
       auto* dialog = qobject_cast<ScaleDialog*>(QApplication::activeModalWidget());
       if (dialog == nullptr) return;
+      look.stop();
       dialog->view()->setPoints({{40, 300}, {1160, 300}}, {QString(), QString()});
       type(*dialog, "plan_distance", "112 ft");
       drawn = save(*dialog, "map-2-scale");
       dialog->accept();
     });
-    m_window->map()->view()->pictures().bringIn(testing::encoded(testing::planImage()));
+    look.start(5);
+    MapView& map = *m_window->map()->view();
+    map.pictures().bringIn(testing::encoded(testing::planImage()));
     canvas().fit();
-    return drawn && saveWindow("map-3-plan");
+    const bool isShown = QTest::qWaitFor([&map] { return !map.picture().isReading(); });
+    return drawn && isShown && saveWindow("map-3-plan");
   }
 
   bool row() {

@@ -3,24 +3,17 @@
 // and what goes wrong on the way.
 #include <QClipboard>
 #include <QDir>
-#include <QDropEvent>
 #include <QGuiApplication>
 #include <QLabel>
-#include <QMimeData>
 #include <QSpinBox>
-#include <QUrl>
 
-#include "app/story/story.h"
-#include "app/survey/plans.h"
+#include "app/survey/mapping.h"
 #include "io/site_file.h"
 #include "map/row_bar.h"
 #include "panels/add_menu.h"
 #include "panels/property_form.h"
 #include "panels/selection_panel.h"
-#include "survey/picture_desk.h"
-#include "survey/picture_dialogs.h"
 #include "survey/picture_files.h"
-#include "survey/start_dialog.h"
 
 namespace cordreach::app {
 namespace {
@@ -28,88 +21,6 @@ namespace {
 using rules::SubjectKind;
 using testing::encoded;
 using testing::planImage;
-
-class MappingTest : public StoryTest {
- protected:
-  // Does that to the dialog of this kind that comes up next.
-  template <class Dialog>
-  void whenAsked(std::function<void(Dialog&)> act) {
-    QTimer::singleShot(0, window.get(), [act] {
-      auto* dialog = qobject_cast<Dialog*>(QApplication::activeModalWidget());
-      ASSERT_NE(dialog, nullptr);
-      act(*dialog);
-      if (dialog->isVisible()) {
-        ADD_FAILURE() << "the dialog stays";
-        dialog->reject();
-      }
-    });
-  }
-  static void type(PlanDialog& dialog, const char* key, const QString& text) {
-    auto* line = qobject_cast<QLineEdit*>(dialog.row(key)->editor());
-    line->setFocus();
-    line->selectAll();
-    QTest::keyClicks(line, text);
-  }
-  static void dragPoint(HandleView& view, std::size_t index, const QPointF& pixel) {
-    const QPoint from = view.toWidget(view.points()[index]).toPoint();
-    const QPoint to = view.toWidget(pixel).toPoint();
-    QTest::mousePress(&view, Qt::LeftButton, {}, from);
-    QTest::mouseMove(&view, (from + to) / 2);
-    QTest::mouseMove(&view, to);
-    QTest::mouseRelease(&view, Qt::LeftButton, {}, to);
-  }
-  [[nodiscard]] const site::Floor& floor() { return document().site().at<site::Floor>(*canvas().floor()); }
-  [[nodiscard]] PictureDesk& pictures() { return window->map()->view()->pictures(); }
-  [[nodiscard]] QPoint onPlan(double xM, double yM) {
-    return canvas().toWidget(QPointF(xM, yM) * canvas().scale()).toPoint();
-  }
-  [[nodiscard]] QString lastTold() { return m_told; }
-  void listen() {
-    QObject::connect(&canvas(), &MapCanvas::told, window.get(), [this](const QString& said) { m_told = said; });
-  }
-
-  void begin(const QString& floors = "2") {
-    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
-    whenAsked<StartDialog>([&](StartDialog& dialog) {
-      type(dialog, "name", "Elm House");
-      type(dialog, "start_panels", "1A, 1B");
-      type(dialog, "start_floors", floors);
-      QTest::keyClick(&dialog, Qt::Key_Return);
-    });
-    key(Qt::Key_N, Qt::ControlModifier);
-    ASSERT_EQ(document().site().name, "Elm House");
-    listen();
-  }
-  void drop(const QString& path) {
-    QMimeData data;
-    data.setUrls({QUrl::fromLocalFile(path)});
-    QDragEnterEvent enter(canvas().rect().center(), Qt::CopyAction, &data, Qt::LeftButton, {});
-    QApplication::sendEvent(&canvas(), &enter);
-    ASSERT_TRUE(enter.isAccepted());
-    QDropEvent dropped(QPointF(canvas().rect().center()), Qt::CopyAction, &data, Qt::LeftButton, {});
-    QApplication::sendEvent(&canvas(), &dropped);
-  }
-  [[nodiscard]] QString planFile(const QByteArray& content, const QString& name = "plan.png") {
-    QFile file(folder.path() + "/" + name);
-    if (file.open(QIODevice::WriteOnly)) file.write(content);
-    return file.fileName();
-  }
-  // The corridor's walls, 1,000 pixels of the plan, are 100 ft.
-  void dropPlanAndScaleIt() {
-    whenAsked<ScaleDialog>([](ScaleDialog& dialog) {
-      dragPoint(*dialog.view(), 0, {100, 300});
-      dragPoint(*dialog.view(), 1, {1100, 300});
-      type(dialog, "plan_distance", "100 ft");
-      QTest::keyClick(&dialog, Qt::Key_Return);
-    });
-    drop(planFile(encoded(planImage())));
-    ASSERT_TRUE(floor().picture.has_value());
-    EXPECT_NEAR(floor().picture->metresPerPixel, 0.03048, 0.0003);  // as near as a pointer gets
-  }
-  void placeRow(double fromM, double toM, double atM) { drag(onPlan(fromM, atM), onPlan(toM, atM)); }
-
-  QString m_told;
-};
 
 TEST_F(MappingTest, FromAnEmptyWindowToASavedFloor) {
   begin();
@@ -159,6 +70,11 @@ TEST_F(MappingTest, FromAnEmptyWindowToASavedFloor) {
     const site::Outlet& outlet = document().site().at<site::Outlet>(site::OutletId(subject.id));
     EXPECT_TRUE(outlet.contacts.front().assignment.has_value()) << outlet.label;
   }
+
+  pasteBreakersByMouse();
+  ASSERT_TRUE(settles());
+  showOverlayByMouse("map.overlay.trust");
+  EXPECT_FALSE(canvas().content().outlets.front().figure.isEmpty());
 
   const site::Site whole = document().site();
   const QString path = folder.path() + "/elm/house.json";

@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
+#include <atomic>
 
 #include "app/survey/plans.h"
 #include "panels/new_things.h"
@@ -58,6 +59,33 @@ TEST(PictureRead, APlanOf50000PixelsIsUnpackedSmaller) {
   EXPECT_TRUE(read.value().isReduced());
   EXPECT_EQ(read.value().sheet, QSize(50000, 600));
   EXPECT_LE(static_cast<qint64>(read.value().image.width()) * read.value().image.height(), kMostKeptPixels);
+}
+
+TEST(PictureRead, SaysHowFarItIsAndStopsWhenItIsTold) {
+  QImage noisy(3000, 2000, QImage::Format_RGB32);
+  for (int y = 0; y < noisy.height(); ++y) {
+    for (int x = 0; x < noisy.width(); ++x) noisy.setPixel(x, y, static_cast<uint>((x * 7919) ^ (y * 104729)));
+  }
+  const QByteArray content = encoded(noisy);
+  std::atomic<bool> stop = false;
+  std::atomic<int> percent = 0;
+  ASSERT_TRUE(readPicture(content, {&stop, &percent}));
+  EXPECT_GE(percent, 99);
+  stop = true;
+  EXPECT_FALSE(readPicture(content, {&stop, &percent}));
+}
+
+TEST(PictureRead, TheSizeOfAPlacedPictureIsKnownByItsHead) {
+  QTemporaryDir folder;
+  const QString path = folder.path() + "/site.json";
+  const auto stored = storePicture(path, encoded(planImage({640, 320})), "png");
+  ASSERT_TRUE(stored);
+  EXPECT_EQ(sheetOfPlaced(path, stored.value()).value(), QSize(640, 320));
+  QFile file(folder.path() + "/" + pictureName(stored.value()));
+  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+  file.write("no picture any more");
+  file.close();
+  EXPECT_EQ(sheetOfPlaced(path, stored.value()).error().code, "picture.broken");
 }
 
 TEST(PictureFiles, NamesThatLeadElsewhereAreNeverOpened) {
