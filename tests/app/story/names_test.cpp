@@ -9,6 +9,10 @@
 #include <QTabBar>
 
 #include "app/story/story.h"
+#include "app/survey/plans.h"
+#include "listings/listings_view.h"
+#include "survey/picture_dialogs.h"
+#include "survey/start_dialog.h"
 
 namespace cordreach::app {
 namespace {
@@ -60,6 +64,75 @@ class NothingWithoutAName : public StoryTest {
     }
   }
 };
+
+// What takes the focus, in the tree as a screen reader walks it. A table's cells are named by their texts.
+class TreeTest : public StoryTest {
+ protected:
+  void check(QAccessibleInterface* face, const std::string& above) {
+    if (face == nullptr || face->state().invisible) return;
+    const QString name = face->text(QAccessible::Name);
+    const std::string here = above + " > " + name.toStdString();
+    if (face->state().focusable && !face->state().disabled) {
+      ++m_checked;
+      EXPECT_FALSE(name.trimmed().isEmpty()) << here << ", role " << face->role();
+      EXPECT_NE(face->role(), QAccessible::NoRole) << here;
+      EXPECT_NE(face->role(), QAccessible::Client) << here;
+    }
+    if (face->role() == QAccessible::Table) return;
+    for (int i = 0; i < face->childCount(); ++i) check(face->child(i), here);
+  }
+  void checkWindow(const char* when) {
+    QCoreApplication::processEvents();
+    const int before = m_checked;
+    check(QAccessible::queryAccessibleInterface(window.get()), when);
+    EXPECT_GT(m_checked, before + 8) << when;
+  }
+  void checkDialog(QDialog& dialog, const char* when) {
+    dialog.show();
+    const int before = m_checked;
+    check(QAccessible::queryAccessibleInterface(&dialog), when);
+    EXPECT_GT(m_checked, before + 1) << when;
+  }
+
+  int m_checked = 0;
+};
+
+TEST_F(TreeTest, EveryPlaceAndSideOfTheWindow) {
+  ASSERT_TRUE(settles());
+  for (Place* place : window->places()) {
+    window->showPlace(place);
+    checkWindow(place->code().c_str());
+  }
+  window->showPlace(window->map());
+  for (const char* tool : {"map.tool.row", "map.tool.circuit"}) {
+    takeTool(tool);
+    checkWindow(tool);
+  }
+  window->map()->showSide(MapSide::Lists);
+  for (std::size_t kind = 0; kind < kListingKinds; ++kind) {
+    window->map()->lists()->show(static_cast<ListingKind>(kind));
+    checkWindow("lists");
+  }
+  window->map()->showSide(MapSide::Panels);
+  checkWindow("panels");
+}
+
+TEST_F(TreeTest, EveryDialogAboutAPlan) {
+  const text::Phrasebook& book = window->session().book;
+  const ReadPicture plan{testing::planImage(), {1200, 600}, "png"};
+  StartDialog start(book);
+  checkDialog(start, "start");
+  ScaleDialog scale(book, plan, nullptr);
+  checkDialog(scale, "scale");
+  CornersDialog corners(book, plan, nullptr);
+  checkDialog(corners, "corners");
+  ReplaceDialog replace(book, plan, plan, nullptr);
+  checkDialog(replace, "replace");
+  const auto pages = PdfPages::open(testing::pdf(3));
+  ASSERT_TRUE(pages);
+  PageDialog page(book, *pages.value(), nullptr);
+  checkDialog(page, "page");
+}
 
 TEST_F(NothingWithoutAName, WhateverIsChosen) {
   ASSERT_TRUE(settles());
