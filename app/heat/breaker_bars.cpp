@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 
+#include "heat/heat_words.h"
 #include "look/look.h"
 #include "shell/say.h"
 #include "text/quantity_text.h"
@@ -29,6 +30,7 @@ BreakerBars::BreakerBars(HeatModel& model, const text::Phrasebook& book, QWidget
     if (!m_model.isPlaying()) describe();
   });
   connect(&model, &HeatModel::playingChanged, this, &BreakerBars::describe);
+  connect(&model, &HeatModel::busyChanged, this, QOverload<>::of(&QWidget::update));
   QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
   setSizePolicy(policy);
   describe();
@@ -55,6 +57,7 @@ QString BreakerBars::stateOf(std::size_t side, std::size_t curve) const {
 
 void BreakerBars::describe() {
   setAccessibleName(say(m_book, "lesson.breaker.name"));
+  if (!m_model.isWorkedOut()) return;
   QStringList parts;
   for (std::size_t curve = 0; curve < kCurveNames.size(); ++curve) {
     parts << say(m_book, kCurveNames[curve]) + ": A " + stateOf(0, curve) + ", B " + stateOf(1, curve);
@@ -89,7 +92,9 @@ void BreakerBars::paintBar(QPainter& painter, const QRect& row, std::size_t side
 }
 
 void BreakerBars::paintEvent(QPaintEvent*) {
+  if (!m_model.isWorkedOut()) return;
   QPainter painter(this);
+  if (m_model.isOld()) painter.setOpacity(kOldOpacity);
   const int name = QFontMetrics(look::font(look::Type::Body)).height();
   const int row = look::scaled(kRowPx);
   int y = 0;

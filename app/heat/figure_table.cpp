@@ -34,18 +34,21 @@ FigureTable::FigureTable(HeatModel& model, const text::Phrasebook& book, QWidget
     if (!m_model.isPlaying()) describe();
   });
   connect(&model, &HeatModel::playingChanged, this, &FigureTable::describe);
+  connect(&model, &HeatModel::busyChanged, this, QOverload<>::of(&QWidget::update));
   describe();
 }
 
 std::vector<FigureTable::Row> FigureTable::rows() const {
-  const std::array points = {m_model.now(0), m_model.now(1)};
+  const bool there = m_model.isWorkedOut();
+  using Point = study::DemonstrationPoint;
+  const std::array points = {there ? m_model.now(0) : Point{}, there ? m_model.now(1) : Point{}};
   const bool us = m_book.locale().units == text::UnitSystem::Us;
   const auto row = [&](const char* code, auto value) {
-    return Row{say(m_book, code, {{"scale", us ? "f" : "c"}}), {value(points[0]), value(points[1])}};
+    const QString name = say(m_book, code, {{"scale", us ? "f" : "c"}});
+    return there ? Row{name, {value(points[0]), value(points[1])}} : Row{name, {}};
   };
   const auto degreesOf = [&](units::Temperature at) { return number(m_book, us ? at.fahrenheit() : at.celsius(), 0); };
   const QString none = QStringLiteral("–");
-  using Point = study::DemonstrationPoint;
   return {row("lesson.row.inside",
               [&](const Point& point) { return point.conductor ? degreesOf(point.conductor->likely) : none; }),
           row("lesson.row.outside",
@@ -85,6 +88,7 @@ void FigureTable::changeEvent(QEvent* event) {
 
 void FigureTable::paintEvent(QPaintEvent*) {
   QPainter painter(this);
+  if (m_model.isOld()) painter.setOpacity(kOldOpacity);
   const int row = look::scaled(kRowPx);
   const int value = valueWidth(QFontMetrics(look::font(look::Type::BodyBold)));
   const auto cell = [&](std::size_t side, int line) {

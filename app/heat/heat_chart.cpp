@@ -7,6 +7,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "heat/clock_paint.h"
 #include "heat/heat_words.h"
 #include "look/accessible_role.h"
 #include "look/look.h"
@@ -15,10 +16,8 @@
 namespace cordreach::app {
 
 namespace {
-constexpr double kHandleWidthPx = 64;
-constexpr double kHandleHeightPx = 24;
-constexpr double kDotPx = 5;
-constexpr int kLeastHeightPx = 84;  // whatever the text's size
+constexpr int kLeastHeightPx = 160;  // whatever the text's size
+constexpr int kComfortablePx = 160;  // of the curves alone
 }  // namespace
 
 HeatChart::HeatChart(HeatModel& model, const text::Phrasebook& book, QWidget* parent)
@@ -32,14 +31,23 @@ HeatChart::HeatChart(HeatModel& model, const text::Phrasebook& book, QWidget* pa
     if (!m_model.isPlaying()) describe();
   });
   connect(&model, &HeatModel::playingChanged, this, &HeatChart::describe);
+  connect(&model, &HeatModel::busyChanged, this, QOverload<>::of(&QWidget::update));
   describe();
 }
 
 QSize HeatChart::sizeHint() const { return {look::scaled(600), look::scaled(240)}; }
-QSize HeatChart::minimumSizeHint() const { return {look::scaled(240), kLeastHeightPx}; }
+QSize HeatChart::minimumSizeHint() const {
+  return {look::scaled(240), kLeastHeightPx + CurveStrips::count(m_wishes) * CurveStrips::leastHeight()};
+}
+
+int HeatChart::comfortableHeight() const {
+  return kComfortablePx + HeatPlot::around().height() + CurveStrips::count(m_wishes) * CurveStrips::usualHeight();
+}
 
 void HeatChart::setWishes(const PlotWishes& wishes) {
   m_wishes = wishes;
+  updateGeometry();
+  describe();
   renew();
 }
 
@@ -50,62 +58,62 @@ void HeatChart::renew() {
 
 void HeatChart::describe() {
   setAccessibleName(say(m_book, "lesson.chart.name"));
+  if (!m_model.isWorkedOut()) return;
   base::Arguments arguments{{"time", clockWords(m_model.clock()).toStdString()}};
   const std::array names = {"a_degrees", "b_degrees"};
   for (std::size_t side = 0; side < kSides; ++side) {
     arguments.push_back({names.at(side), degrees(m_book, m_model.now(side).conductor).toStdString()});
   }
-  setAccessibleDescription(say(m_book, "lesson.chart.describe", arguments));
+  QStringList lines{say(m_book, "lesson.chart.describe", arguments)};
+  lines << CurveStrips::figures(m_model, m_book, m_wishes);
+  setAccessibleDescription(lines.join(QStringLiteral(" ")));
 }
 
-void HeatChart::paintClock(QPainter& painter) const {
-  const look::Tokens& tokens = look::tokens();
-  const double x = m_plot.xOf(m_model.clock());
+int HeatChart::stripsHeight() const {
+  const int count = CurveStrips::count(m_wishes);
+  if (count == 0) return 0;
+  const int each = CurveStrips::usualHeight() + (height() - comfortableHeight()) / (count + 2);
+  return count * std::clamp(each, CurveStrips::leastHeight(), CurveStrips::mostHeight());
+}
+
+void HeatChart::build() {
+  const int strips = stripsHeight();
+  m_plot.build(m_model, m_book, m_wishes, QSizeF(width(), height() - strips));
   const QRectF area = m_plot.area();
-  painter.setRenderHint(QPainter::Antialiasing);
-  painter.setPen(QPen(tokens.select, 2));
-  painter.drawLine(QLineF(x, area.top() - 4, x, area.bottom() + 4));
-  painter.setPen(QPen(tokens.ink, 2));
-  painter.setBrush(tokens.sheet);
-  for (std::size_t side = 0; side < kSides; ++side) {
-    const study::DemonstrationPoint point = m_model.now(side);
-    if (point.conductor) painter.drawEllipse(QPointF(x, m_plot.yOf(point.conductor->likely)), kDotPx, kDotPx);
-    if (m_wishes.outside && point.surface) {
-      painter.drawEllipse(QPointF(x, m_plot.yOf(point.surface->likely)), kDotPx * 0.7, kDotPx * 0.7);
-    }
-  }
-  const double width = look::scaled(kHandleWidthPx);
-  QRectF handle(x - width / 2, area.top() - look::scaled(kHandleHeightPx) - 4, width, look::scaled(kHandleHeightPx));
-  handle.moveLeft(std::clamp(handle.left(), 2.0, this->width() - width - 2.0));
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(tokens.select);
-  painter.drawRoundedRect(handle, 5, 5);
-  painter.setFont(look::font(look::Type::BodyBold));
-  painter.setPen(tokens.sheet);
-  painter.drawText(handle, Qt::AlignCenter, clockWords(m_model.clock()));
-  if (!hasFocus()) return;
-  painter.setBrush(Qt::NoBrush);
-  painter.setPen(QPen(tokens.select, 2));
-  painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
+  m_strips.build(m_model, m_book, m_wishes, QRectF(area.left(), height() - strips, area.width(), strips));
+  const double ratio = devicePixelRatioF();
+  m_drawn = QPixmap((QSizeF(size()) * ratio).toSize());
+  m_drawn.setDevicePixelRatio(ratio);
+  m_drawn.fill(Qt::transparent);
+  QPainter painter(&m_drawn);
+  m_plot.paint(painter);
+  m_strips.paint(painter);
 }
 
 void HeatChart::paintEvent(QPaintEvent*) {
-  if (m_drawn.isNull()) {
-    m_plot.build(m_model, m_book, m_wishes, size());
-    const double ratio = devicePixelRatioF();
-    m_drawn = QPixmap((QSizeF(size()) * ratio).toSize());
-    m_drawn.setDevicePixelRatio(ratio);
-    m_drawn.fill(Qt::transparent);
-    QPainter painter(&m_drawn);
-    m_plot.paint(painter);
-  }
+  if (!m_model.isWorkedOut()) return paintNothingYet();
+  if (m_drawn.isNull()) build();
   QPainter painter(this);
+  if (m_model.isOld()) painter.setOpacity(kOldOpacity);
   if (m_vector) {
     m_plot.paint(painter);
+    m_strips.paint(painter);
   } else {
     painter.drawPixmap(0, 0, m_drawn);
   }
-  paintClock(painter);
+  paintClock(painter, {m_plot, m_model, m_book, m_wishes, static_cast<double>(width())});
+  m_strips.paintClock(painter, m_model, m_book);
+  if (!hasFocus() || m_vector) return;
+  painter.setBrush(Qt::NoBrush);
+  painter.setPen(QPen(look::tokens().select, 2));
+  painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 4, 4);
+}
+
+void HeatChart::paintNothingYet() {
+  QPainter painter(this);
+  painter.setFont(look::font(look::Type::Body));
+  painter.setPen(look::tokens().ink2);
+  painter.drawText(rect(), Qt::AlignCenter, say(m_book, "window.verdict.working"));
 }
 
 void HeatChart::resizeEvent(QResizeEvent* event) {
@@ -122,13 +130,14 @@ void HeatChart::changeEvent(QEvent* event) {
 }
 
 void HeatChart::mousePressEvent(QMouseEvent* event) {
-  if (event->button() != Qt::LeftButton) return QWidget::mousePressEvent(event);
+  if (event->button() != Qt::LeftButton || !m_model.isWorkedOut()) return QWidget::mousePressEvent(event);
   m_model.setPlaying(false);
   m_model.setClock(m_plot.timeAt(event->position().x()));
 }
 
 void HeatChart::mouseMoveEvent(QMouseEvent* event) {
-  if (event->buttons() & Qt::LeftButton) m_model.setClock(m_plot.timeAt(event->position().x()));
+  if (event->buttons() & Qt::LeftButton && m_model.isWorkedOut())
+    m_model.setClock(m_plot.timeAt(event->position().x()));
 }
 
 void HeatChart::keyPressEvent(QKeyEvent* event) {

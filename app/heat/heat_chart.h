@@ -6,6 +6,7 @@
 #include <QPixmap>
 #include <QWidget>
 
+#include "heat/curve_strips.h"
 #include "heat/heat_plot.h"
 
 namespace cordreach::app {
@@ -23,6 +24,8 @@ class HeatChart : public QWidget {
   void setVector(bool on) { m_vector = on; }
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
+  // With curves of 160 px and what stands above and below them.
+  [[nodiscard]] int comfortableHeight() const;
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -34,13 +37,16 @@ class HeatChart : public QWidget {
 
  private:
   void renew();
+  void build();
+  [[nodiscard]] int stripsHeight() const;
   void describe();
-  void paintClock(QPainter& painter) const;
+  void paintNothingYet();
 
   HeatModel& m_model;
   const text::Phrasebook& m_book;
   PlotWishes m_wishes;
   HeatPlot m_plot;
+  CurveStrips m_strips;
   QPixmap m_drawn;  // of the plot; null: it has changed
   bool m_vector = false;
 };

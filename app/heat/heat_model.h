@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the place Heat shows: a lesson, two of its sides worked out, and the clock that runs through them. Every figure
-// is the core's.
+// is the core's, worked out off the window's thread: until the newest answer is there the one before stays shown.
 #pragma once
 
 #include <QElapsedTimer>
@@ -8,17 +8,10 @@
 #include <QTimer>
 #include <array>
 
+#include "compute/heat_service.h"
 #include "planning/lesson.h"
 
 namespace cordreach::app {
-
-inline constexpr std::size_t kSides = 2;  // A and B
-
-struct HeatSide {
-  planning::LessonCase setup;
-  planning::LessonVerdict verdict;
-  study::Demonstration demonstration;
-};
 
 // "A", "B".
 [[nodiscard]] QString sideLetter(std::size_t side);
@@ -29,12 +22,25 @@ class HeatModel : public QObject {
  public:
   explicit HeatModel(planning::Lesson lesson, QObject* parent = nullptr);
 
+  // The first lesson is worked out when somebody looks, and not before.
+  void begin();
   // Its first two sides, the clock at the start.
   void open(planning::Lesson lesson);
+  // The same lesson in other words; the clock and what is chosen stay.
+  void reword(planning::Lesson lesson);
   [[nodiscard]] const planning::Lesson& lesson() const { return m_lesson; }
 
   void setSide(std::size_t side, const planning::LessonCase& setup);
-  [[nodiscard]] const HeatSide& side(std::size_t side) const { return m_sides.at(side); }
+  [[nodiscard]] const planning::LessonCase& chosen(std::size_t side) const { return m_chosen.at(side); }
+
+  // False until the first answer: then there is nothing to show yet.
+  [[nodiscard]] bool isWorkedOut() const { return m_sides.front() != nullptr; }
+  // What is shown is not of what is chosen.
+  [[nodiscard]] bool isBusy() const { return m_awaited != m_shown; }
+  // That for so long that it should be seen.
+  [[nodiscard]] bool isOld() const { return m_old; }
+  // Both need an answer to be there.
+  [[nodiscard]] const HeatSide& side(std::size_t side) const { return *m_sides.at(side); }
   [[nodiscard]] study::DemonstrationPoint now(std::size_t side) const;
   // The side whose verdict is the worse; A where both are alike.
   [[nodiscard]] std::size_t worseSide() const;
@@ -52,15 +58,27 @@ class HeatModel : public QObject {
 
  signals:
   void opened();
-  void sideChanged();
-  void ticked();  // the clock stands elsewhere
+  void choiceChanged();
+  void sideChanged();  // another answer is shown
+  void busyChanged();  // isBusy() or isOld()
+  void ticked();       // the clock stands elsewhere
   void playingChanged(bool on);
 
  private:
-  void workOut(std::size_t side, const planning::LessonCase& setup);
+  void request();
+  void receive(const HeatAnswer& answer);
+  [[nodiscard]] planning::LessonCase reworded(const planning::LessonCase& setup, const planning::Lesson& lesson) const;
 
   planning::Lesson m_lesson;
-  std::vector<HeatSide> m_sides;
+  std::array<planning::LessonCase, kSides> m_chosen;
+  std::array<std::shared_ptr<const HeatSide>, kSides> m_sides;
+  HeatService m_service;
+  bool m_begun = false;
+  std::uint64_t m_first = 0;  // request for the open lesson
+  std::uint64_t m_awaited = 0;
+  std::uint64_t m_shown = 0;
+  bool m_old = false;
+  QTimer m_oldSoon;
   units::Duration m_clock{};
   double m_speed = 60.0;
   QTimer m_timer;

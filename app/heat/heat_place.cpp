@@ -9,12 +9,15 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
-#include "heat/breaker_bars.h"
+#include "heat/fault_view.h"
 #include "heat/figure_table.h"
+#include "heat/heat_column.h"
 #include "heat/heat_verdict.h"
 #include "heat/lesson_panel.h"
 #include "heat/lesson_shelf.h"
+#include "heat/lesson_words.h"
 #include "heat/side_chooser.h"
 #include "heat/side_view.h"
 #include "look/look.h"
@@ -30,13 +33,18 @@ constexpr int kGap = 28;
 constexpr std::array kSpeeds = {1, 10, 60, 300, 600};
 constexpr std::size_t kFirstSpeed = 2;
 constexpr int kWithFigures = 800;  // of the sheet: wide enough for A against B beside the cut-throughs
+constexpr int kCutRow = 1;
+constexpr int kFaultRow = 2;
+constexpr int kChartRow = 3;
+constexpr int kCautionRow = 4;
+constexpr int kFiguresColumn = 2;
 
 }  // namespace
 
 HeatPlace::HeatPlace(Session& session, QWidget* parent)
     : Place(parent),
       m_session(session),
-      m_model(preparedLessons().front()),
+      m_model(wordedLesson(session.book, preparedLessons().front())),
       m_verdict(new HeatVerdict(m_model, session.book, this)) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(kMargin, 4, kMargin, 12);
@@ -48,21 +56,27 @@ HeatPlace::HeatPlace(Session& session, QWidget* parent)
   rows->addWidget(makeSheet(), 1);
   rows->addWidget(makeClockRow());
   row->addWidget(work, 1);
-  makeColumn();
+  m_column = new HeatColumn(m_model, session.book, this);
+  m_column->take(m_figures);  // until the sheet has room for them
   row->addWidget(m_column);
   makeMenus();
   connect(&m_model, &HeatModel::playingChanged, this, &HeatPlace::showPlaying);
-  connect(&m_model, &HeatModel::sideChanged, this, &HeatPlace::reword);
-  connect(m_lesson, &LessonPanel::refused, this, &Place::refused);
-  connect(&m_model, &HeatModel::opened, this, &HeatPlace::showPlugsOfLesson);
+  connect(&m_model, &HeatModel::choiceChanged, m_column, &HeatColumn::reword);
+  connect(&m_model, &HeatModel::sideChanged, this, &HeatPlace::showAnswer);
+  connect(lesson(), &LessonPanel::refused, this, &Place::refused);
+  connect(&m_model, &HeatModel::opened, this, [this] { m_isNew = true; });
   reword();
 }
 
 VerdictSource* HeatPlace::verdict() const { return m_verdict; }
+QWidget* HeatPlace::column() const { return m_column; }
+LessonPanel* HeatPlace::lesson() const { return m_column->lesson(); }
 
 QWidget* HeatPlace::makeSheet() {
   m_sheet = new QWidget;
-  auto* grid = new QGridLayout(m_sheet);
+  m_sheet->installEventFilter(this);
+  m_grid = new QGridLayout(m_sheet);
+  QGridLayout* grid = m_grid;
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setHorizontalSpacing(24);
   grid->setVerticalSpacing(4);
@@ -71,19 +85,20 @@ QWidget* HeatPlace::makeSheet() {
     m_choosers[side] = new SideChooser({m_model, m_session.document, m_session.book}, side, m_sheet);
     m_views[side] = new SideView(m_model, m_session.book, side, m_sheet);
     grid->addWidget(m_choosers[side], 0, column);
-    grid->addWidget(m_views[side], 1, column);
+    m_faults[side] = new FaultView(m_model, m_session.book, side, m_sheet);
+    m_faults[side]->hide();
+    grid->addWidget(m_views[side], kCutRow, column);
+    grid->addWidget(m_faults[side], kFaultRow, column, Qt::AlignTop);
     grid->setColumnStretch(column, 1);
   }
   m_figures = new FigureTable(m_model, m_session.book, m_sheet);
-  m_figures->hide();  // until there is room for it
-  grid->addWidget(m_figures, 0, 2, 2, 1, Qt::AlignTop);
   m_chart = new HeatChart(m_model, m_session.book, m_sheet);
-  grid->addWidget(m_chart, 2, 0, 1, 3);
+  grid->addWidget(m_chart, kChartRow, 0, 1, 3);
   m_caution = new QLabel(m_sheet);
   m_caution->setWordWrap(true);
-  grid->addWidget(m_caution, 3, 0, 1, 3);
-  grid->setRowStretch(1, 4);
-  grid->setRowStretch(2, 5);
+  grid->addWidget(m_caution, kCautionRow, 0, 1, 3);
+  grid->setRowStretch(kCutRow, 4);
+  grid->setRowStretch(kChartRow, 5);
   return m_sheet;
 }
 
@@ -96,6 +111,7 @@ QWidget* HeatPlace::makeClockRow() {
   m_speed = new ChoiceBox(bar);
   m_more = new QToolButton(bar);
   m_save = new QToolButton(bar);
+  m_save->setEnabled(false);  // until there is something
   for (QToolButton* button : {m_more, m_save}) {
     button->setPopupMode(QToolButton::InstantPopup);
     button->setToolButtonStyle(Qt::ToolButtonTextOnly);
@@ -113,25 +129,16 @@ QWidget* HeatPlace::makeClockRow() {
   return bar;
 }
 
-void HeatPlace::makeColumn() {
-  m_column = new QWidget(this);
-  auto* rows = new QVBoxLayout(m_column);
-  rows->setContentsMargins(0, 0, 0, 0);
-  rows->setSpacing(8);
-  m_breakerHead = new QLabel(m_column);
-  m_breakerSays = new QLabel(m_column);
-  m_breakerSays->setWordWrap(true);
-  m_bars = new BreakerBars(m_model, m_session.book, m_column);
-  m_lesson = new LessonPanel(m_model, m_session.book, m_column);
-  rows->addWidget(m_breakerHead);
-  rows->addWidget(m_breakerSays);
-  rows->addWidget(m_bars);
-  rows->addWidget(m_lesson, 1);
-}
-
 void HeatPlace::setColumn(int width, bool visible) {
   m_column->setFixedWidth(width);
   m_column->setVisible(visible);
+}
+
+// What a failed machine does is told where one of the two has no earth.
+void HeatPlace::showAnswer() {
+  m_save->setEnabled(true);
+  if (std::exchange(m_isNew, false)) showPlugsOfLesson();
+  for (FaultView* fault : m_faults) fault->setVisible(FaultView::isWanted(m_model));
 }
 
 // A lesson about a plug shows its curve from the start.
@@ -147,10 +154,7 @@ void HeatPlace::showPlaying(bool on) { m_play->setText(say(m_session.book, on ? 
 
 void HeatPlace::reword() {
   const text::Phrasebook& book = m_session.book;
-  m_breakerHead->setFont(look::font(look::Type::HeadBold));
-  const auto& rating = m_model.side(0).demonstration.rating;
-  m_breakerHead->setText(say(book, "lesson.breaker.head", {{"rating_a", rating ? rating->si() : 0.0}}));
-  m_breakerSays->setText(say(book, "lesson.breaker.says"));
+  m_column->reword();
   m_caution->setText(say(book, "lesson.caution"));
   m_caution->setFont(look::font(look::Type::Caption));
   showPlaying(m_model.isPlaying());
@@ -162,26 +166,64 @@ void HeatPlace::reword() {
   m_speed->setAccessibleName(say(book, "lesson.speed.name"));
 }
 
-// The sheet may be narrower than with its figures, which then go.
-void HeatPlace::arrange() {
-  m_sheet->setMinimumWidth(2 * m_views.front()->minimumSizeHint().width() + kMargin);
-  m_figures->setVisible(m_sheet->width() >= look::scaled(kWithFigures));
+// A failed machine's metal stands below the cut-throughs, or in the column where it would take the curves' room.
+// Answers the height that it takes.
+int HeatPlace::placeFaults(int room) {
+  if (!FaultView::isWanted(m_model)) return 0;
+  int height = 0;
+  for (std::size_t side = 0; side < kSides; ++side) {
+    height = std::max(height, m_faults[side]->heightForWidth(m_choosers[side]->width()));
+  }
+  const bool fits = room - height >= m_chart->minimumSizeHint().height();
+  const bool isInSheet = m_faults.front()->parentWidget() == m_sheet;
+  for (std::size_t side = kSides; side-- > 0 && fits != isInSheet;) {
+    if (fits) {
+      m_grid->addWidget(m_faults[side], kFaultRow, static_cast<int>(side), Qt::AlignTop);
+    } else {
+      m_column->take(m_faults[side]);
+    }
+  }
+  return fits ? height : 0;
 }
 
-void HeatPlace::resizeEvent(QResizeEvent* event) {
-  Place::resizeEvent(event);
-  arrange();
+// The figures go into the column where the sheet is too narrow for them; where it is low the cut-throughs give way to
+// the curves, and at last go.
+void HeatPlace::arrange() {
+  const int least = 2 * m_views.front()->minimumSizeHint().width() + kMargin;
+  m_sheet->setMinimumWidth(least);
+  const bool wide = m_sheet->width() >= look::scaled(kWithFigures);
+  const bool isInSheet = m_figures->parentWidget() == m_sheet;
+  if (wide && !isInSheet) m_grid->addWidget(m_figures, 0, kFiguresColumn, 2, 1, Qt::AlignTop);
+  if (!wide && isInSheet) m_column->take(m_figures);
+  const int others = m_choosers.front()->sizeHint().height() + m_caution->heightForWidth(m_sheet->width()) +
+                     kCautionRow * m_grid->verticalSpacing();
+  const int room = m_sheet->height() - others - placeFaults(m_sheet->height() - others);
+  const int views = m_views.front()->minimumSizeHint().height();
+  const bool fits = room >= views + m_chart->comfortableHeight();
+  for (SideView* view : m_views) view->setVisible(fits);
+  m_grid->setRowStretch(kCutRow, fits ? 4 : 0);
+  m_chart->setMinimumHeight(std::clamp(room - (fits ? views : 0), 0, m_chart->comfortableHeight()));
+}
+
+void HeatPlace::showEvent(QShowEvent* event) {
+  Place::showEvent(event);
+  m_model.begin();
+}
+
+bool HeatPlace::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest) arrange();
+  return Place::eventFilter(watched, event);
 }
 
 void HeatPlace::changeEvent(QEvent* event) {
   Place::changeEvent(event);
   if (event->type() == QEvent::LanguageChange) {
+    m_model.reword(lesson()->worded());
     m_verdict->reword();
     makeMenus();
   }
   if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange) {
     reword();
-    arrange();
   }
 }
 

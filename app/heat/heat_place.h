@@ -9,15 +9,18 @@
 #include "shell/place.h"
 
 class QComboBox;
+class QGridLayout;
 class QLabel;
+class QPainter;
 class QPushButton;
 class QToolButton;
 
 namespace cordreach::app {
 
-class BreakerBars;
 class ChoiceBox;
+class FaultView;
 class FigureTable;
+class HeatColumn;
 class HeatVerdict;
 class LessonPanel;
 class SideChooser;
@@ -32,12 +35,12 @@ class HeatPlace : public Place {
   [[nodiscard]] std::string code() const override { return "heat"; }
   [[nodiscard]] VerdictSource* verdict() const override;
   [[nodiscard]] QWidget* work() const override { return m_chart; }
-  [[nodiscard]] QWidget* column() const override { return m_column; }
+  [[nodiscard]] QWidget* column() const override;
   void setColumn(int width, bool visible) override;
 
   [[nodiscard]] HeatModel& model() { return m_model; }
   [[nodiscard]] HeatChart* chart() const { return m_chart; }
-  [[nodiscard]] LessonPanel* lesson() const { return m_lesson; }
+  [[nodiscard]] LessonPanel* lesson() const;
   [[nodiscard]] SideChooser* chooser(std::size_t side) const { return m_choosers.at(side); }
   [[nodiscard]] QPushButton* play() const { return m_play; }
   [[nodiscard]] ChoiceBox* speed() const { return m_speed; }
@@ -49,28 +52,34 @@ class HeatPlace : public Place {
   [[nodiscard]] base::Result<base::Done> saveTable(const QString& path);
 
  protected:
+  void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;  // of the sheet
 
  private:
   QWidget* makeSheet();
   QWidget* makeClockRow();
-  void makeColumn();
   void makeMenus();
   void reword();
   void arrange();
   void showPlaying(bool on);
   void showPlugsOfLesson();
+  void showAnswer();
+  int placeFaults(int room);
   void saveAs(const char* titleCode, const char* kindCode, const char* ending,
               base::Result<base::Done> (HeatPlace::*save)(const QString&));
   void showSources();
+  [[nodiscard]] QSize pageSize() const;  // of a saved picture
+  void paintPage(QPainter& painter);
 
   Session& m_session;
   HeatModel m_model;
   HeatVerdict* m_verdict;
   QWidget* m_sheet = nullptr;  // what a picture shows
+  QGridLayout* m_grid = nullptr;
   std::array<SideChooser*, kSides> m_choosers{};
   std::array<SideView*, kSides> m_views{};
+  std::array<FaultView*, kSides> m_faults{};
   FigureTable* m_figures = nullptr;
   HeatChart* m_chart = nullptr;
   QLabel* m_caution = nullptr;
@@ -78,11 +87,8 @@ class HeatPlace : public Place {
   ChoiceBox* m_speed = nullptr;
   QToolButton* m_more = nullptr;
   QToolButton* m_save = nullptr;
-  QWidget* m_column = nullptr;
-  QLabel* m_breakerHead = nullptr;
-  QLabel* m_breakerSays = nullptr;
-  BreakerBars* m_bars = nullptr;
-  LessonPanel* m_lesson = nullptr;
+  HeatColumn* m_column = nullptr;
+  bool m_isNew = true;  // the open lesson, of which nothing was shown yet
 };
 
 }  // namespace cordreach::app

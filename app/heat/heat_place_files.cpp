@@ -27,6 +27,8 @@ namespace cordreach::app {
 namespace {
 
 constexpr double kPictureScale = 2.0;
+constexpr double kEdgePx = 24;  // of a saved picture
+constexpr double kTitlePx = 16;
 
 base::Result<base::Done> write(const QString& path, const QByteArray& bytes) {
   return io::replaceFile(path.toStdString(),
@@ -71,6 +73,10 @@ void HeatPlace::makeMenus() {
   wish("lesson.more.bands", &PlotWishes::bands);
   wish("lesson.more.hand", &PlotWishes::hand);
   more->addSeparator();
+  wish("lesson.strip.volts", &PlotWishes::volts);
+  wish("lesson.strip.speed", &PlotWishes::speed);
+  wish("lesson.strip.watts", &PlotWishes::watts);
+  more->addSeparator();
   connect(more->addAction(say(book, "lesson.sources")), &QAction::triggered, this, &HeatPlace::showSources);
   m_more->setMenu(more);
   auto* save = new QMenu(m_save);
@@ -96,15 +102,31 @@ void HeatPlace::saveAs(const char* titleCode, const char* kindCode, const char* 
   if (!saved) emit refused(sentenceOf(book, saved.error()));
 }
 
+QSize HeatPlace::pageSize() const {
+  const int edge = look::scaled(kEdgePx);
+  return m_sheet->size() + QSize(2 * edge, 2 * edge + look::scaled(kTitlePx));
+}
+
+// The lesson's title, and below it what is seen of the two sides.
+void HeatPlace::paintPage(QPainter& painter) {
+  const QRect page(QPoint(), pageSize());
+  const int edge = look::scaled(kEdgePx);
+  painter.fillRect(page, look::tokens().sheet);
+  painter.setFont(look::font(look::Type::HeadBold));
+  painter.setPen(look::tokens().ink);
+  painter.drawText(page.adjusted(edge, edge / 2, -edge, 0), Qt::AlignLeft | Qt::AlignTop,
+                   QString::fromStdString(m_model.lesson().title));
+  m_chart->setVector(true);
+  m_sheet->render(&painter, {edge, edge + look::scaled(kTitlePx)}, {}, QWidget::DrawChildren);
+  m_chart->setVector(false);
+}
+
 base::Result<base::Done> HeatPlace::savePicture(const QString& path) {
-  QImage image((QSizeF(m_sheet->size()) * kPictureScale).toSize(), QImage::Format_ARGB32_Premultiplied);
+  QImage image((QSizeF(pageSize()) * kPictureScale).toSize(), QImage::Format_ARGB32_Premultiplied);
   image.setDevicePixelRatio(kPictureScale);
-  image.fill(look::tokens().sheet);
   {
     QPainter painter(&image);
-    m_chart->setVector(true);
-    m_sheet->render(&painter, {}, {}, QWidget::DrawChildren);
-    m_chart->setVector(false);
+    paintPage(painter);
   }
   QByteArray bytes;
   QBuffer buffer(&bytes);
@@ -119,16 +141,13 @@ base::Result<base::Done> HeatPlace::saveDrawing(const QString& path) {
   buffer.open(QIODevice::WriteOnly);
   QSvgGenerator generator;
   generator.setOutputDevice(&buffer);
-  generator.setSize(m_sheet->size());
-  generator.setViewBox(m_sheet->rect());
+  generator.setSize(pageSize());
+  generator.setViewBox(QRect(QPoint(), pageSize()));
   generator.setTitle(QString::fromStdString(m_model.lesson().title));
   generator.setDescription(say(m_session.book, "lesson.caution"));
   {
     QPainter painter(&generator);
-    painter.fillRect(m_sheet->rect(), look::tokens().sheet);
-    m_chart->setVector(true);
-    m_sheet->render(&painter, {}, {}, QWidget::DrawChildren);
-    m_chart->setVector(false);
+    paintPage(painter);
   }
   return write(path, bytes);
 }

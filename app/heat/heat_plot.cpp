@@ -2,20 +2,15 @@
 #include "heat/heat_plot.h"
 
 #include <QAreaSeries>
-#include <QChart>
 #include <QFontMetricsF>
 #include <QGraphicsLayout>
-#include <QGraphicsScene>
-#include <QLineSeries>
 #include <QPainter>
-#include <QValueAxis>
 #include <algorithm>
 #include <cmath>
 
-#include "heat/plot_limits.h"
+#include "heat/plot_parts.h"
 #include "look/look.h"
 #include "look/temperature_ramp.h"
-#include "shell/say.h"
 
 namespace cordreach::app {
 
@@ -27,54 +22,16 @@ using study::DemonstrationPoint;
 using units::Temperature;
 
 constexpr double kCoolestTopC = 70.0;
-constexpr double kRampPx = 8;
-constexpr double kLinePx = 4;
+constexpr double kPiecePx = 6.0;
+
+// The degrees and the ramp at the left, a limit's degrees at the right; the clock's handle above, the minutes below.
+QMargins marginsOf() {
+  const QFontMetrics metrics(look::font(look::Type::Caption));
+  return {metrics.horizontalAdvance(QStringLiteral("288")) + static_cast<int>(kRampPx) + 12, look::scaled(30),
+          metrics.horizontalAdvance(QStringLiteral("120")) + 12, metrics.height() + 10};
+}
 
 }  // namespace
-
-struct HeatPlot::Parts {
-  QGraphicsScene scene;
-  QChart* chart = nullptr;
-  QRectF area;
-  double minutes = 1.0;
-  double coolC = 20.0;
-  double hotC = 100.0;
-  bool fahrenheit = false;
-  QFont small;
-
-  [[nodiscard]] double shown(Temperature at) const { return fahrenheit ? at.fahrenheit() : at.celsius(); }
-  [[nodiscard]] double x(double minute) const { return area.left() + area.width() * minute / minutes; }
-  [[nodiscard]] double y(Temperature at) const {
-    return area.bottom() - area.height() * (at.celsius() - coolC) / (hotC - coolC);
-  }
-
-  void begin(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes, const QSizeF& size);
-  QValueAxis* axis(Qt::Alignment where, double from, double to, double step);
-  QBrush rampBrush() const;
-  template <class Read>
-  QLineSeries* curve(const Demonstration& demonstration, Read read) const;
-  void add(QAbstractSeries* series) const;
-  void addBand(const Demonstration& demonstration);
-  void addCurves(const HeatModel& model, const PlotWishes& wishes);
-  void addLimits(const std::vector<PlotLimit>& limits);
-
-  std::vector<PlotLimit> limits;
-  struct Mark {
-    QPointF at;
-    QString words;
-    Qt::Alignment side;
-    bool dot;
-    bool bold;
-  };
-  std::vector<Mark> marks;
-  std::vector<double> trips;  // x of them
-  double degreeStep = 10.0;
-  void paintDegrees(QPainter& painter) const;
-  void markCurves(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes);
-  void markEvents(const HeatModel& model, const text::Phrasebook& book);
-  void markLimits(const text::Phrasebook& book);
-  void paintMark(QPainter& painter, const Mark& mark) const;
-};
 
 void HeatPlot::Parts::begin(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes,
                             const QSizeF& size) {
@@ -91,11 +48,7 @@ void HeatPlot::Parts::begin(const HeatModel& model, const text::Phrasebook& book
   for (const PlotLimit& limit : limits) hotC = std::max(hotC, limit.at.celsius() + 6.0);
   hotC = std::min(std::ceil(hotC / 10.0) * 10.0, kHottestShownC);
   small = look::font(look::Type::Caption);
-  const QFontMetricsF metrics(small);
-  const double left = metrics.horizontalAdvance(QStringLiteral("288")) + kRampPx + 12;
-  const double right = metrics.horizontalAdvance(QStringLiteral("120")) + 12;
-  area = QRectF(left, look::scaled(30), size.width() - left - right,
-                size.height() - look::scaled(30) - metrics.height() - 10);
+  area = QRectF(QPointF(), size).marginsRemoved(QMarginsF(marginsOf()));
   chart = new QChart;
   scene.addItem(chart);
   chart->legend()->hide();
@@ -137,9 +90,15 @@ template <class Read>
 QLineSeries* HeatPlot::Parts::curve(const Demonstration& demonstration, Read read) const {
   auto* series = new QLineSeries;
   QList<QPointF> points;
-  for (const DemonstrationPoint& point : demonstration.points) {
+  // Pieces of a pixel each are drawn as a row of dots.
+  const auto every =
+      static_cast<std::size_t>(kPiecePx * static_cast<double>(demonstration.points.size()) / area.width());
+  for (std::size_t i = 0; i < demonstration.points.size(); ++i) {
+    const DemonstrationPoint& point = demonstration.points[i];
     const std::optional<Temperature> at = read(point);
     if (!at) break;
+    const bool last = i + 1 == demonstration.points.size() || !read(demonstration.points[i + 1]);
+    if (every > 1 && i % every != 0 && !last) continue;
     const Temperature kept = std::min(*at, Temperature::fromCelsius(hotC));
     points.append({point.time.si() / 60.0, shown(kept)});
     if (*at > kept) break;  // out of the chart at its top
@@ -212,114 +171,6 @@ void HeatPlot::Parts::addLimits(const std::vector<PlotLimit>& all) {
   }
 }
 
-// Beside the curves, where they have settled; two that run close stand one above and one below.
-void HeatPlot::Parts::markCurves(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes) {
-  const units::Duration where = model.run() * 0.62;
-  const auto heightOf = [&](std::size_t side) {
-    const auto point = model.side(side).demonstration.at(where);
-    return point.conductor ? y(std::min(point.conductor->likely, Temperature::fromCelsius(hotC))) : area.top();
-  };
-  const double a = heightOf(0);
-  const double b = heightOf(1);
-  for (std::size_t side = 0; side < kSides; ++side) {
-    const double own = side == 0 ? a : b;
-    const bool above = own < (side == 0 ? b : a) || (a == b && side == 0);
-    marks.push_back({{x(where.si() / 60.0), own + (above ? -6 : 6)},
-                     say(book, "lesson.curve", {{"side", sideLetter(side).toStdString()}, {"place", "inside"}}),
-                     above ? Qt::AlignBottom : Qt::AlignTop,
-                     false,
-                     true});
-    const auto point = model.side(side).demonstration.at(model.run() * 0.85);
-    if (wishes.plug) {
-      marks.push_back({{x(minutes * 0.85), y(point.plug) - 5},
-                       say(book, "lesson.curve", {{"side", sideLetter(side).toStdString()}, {"place", "plug"}}),
-                       Qt::AlignBottom,
-                       false,
-                       false});
-    }
-    if (!wishes.outside || !point.surface) continue;
-    marks.push_back({{x(minutes * 0.85), y(std::min(point.surface->likely, Temperature::fromCelsius(hotC))) + 5},
-                     say(book, "lesson.curve", {{"side", sideLetter(side).toStdString()}, {"place", "outside"}}),
-                     Qt::AlignTop,
-                     false,
-                     false});
-  }
-}
-
-void HeatPlot::Parts::markEvents(const HeatModel& model, const text::Phrasebook& book) {
-  for (std::size_t side = 0; side < kSides; ++side) {
-    const Demonstration& demonstration = model.side(side).demonstration;
-    const auto over = demonstration.conductorOver(demonstration.limit);
-    if (over && *over < model.run()) {
-      const QString minute = say(book, "unit.minutes", {{"n", std::to_string(std::lround(over->si() / 60.0))}});
-      marks.push_back({{x(over->si() / 60.0), y(demonstration.limit)},
-                       sideLetter(side) + QStringLiteral(", ") + minute,
-                       Qt::AlignBottom,
-                       true,
-                       true});
-    }
-    const auto trip = demonstration.trips[static_cast<std::size_t>(physics::TripCurve::Likely)];
-    if (!trip || *trip > model.run()) continue;
-    trips.push_back(x(trip->si() / 60.0));
-    marks.push_back({{trips.back() + 4, area.top() + 2 + static_cast<double>(side) * QFontMetricsF(small).height()},
-                     say(book, "lesson.curve.trip", {{"side", sideLetter(side).toStdString()}}),
-                     Qt::AlignTop,
-                     false,
-                     false});
-  }
-}
-
-void HeatPlot::Parts::markLimits(const text::Phrasebook& book) {
-  for (const PlotLimit& limit : limits) {
-    if (limit.at.celsius() > hotC) continue;
-    marks.push_back({{area.right() - 6, y(limit.at) - 2},
-                     say(book, limit.code, {{"source_short", std::string()}}),
-                     Qt::AlignBottom | Qt::AlignRight,
-                     false,
-                     false});
-    marks.push_back({{area.right() + 6, y(limit.at)},
-                     QString::number(std::lround(shown(limit.at))),
-                     Qt::AlignVCenter,
-                     false,
-                     true});
-  }
-}
-
-void HeatPlot::Parts::paintMark(QPainter& painter, const Mark& mark) const {
-  const look::Tokens& tokens = look::tokens();
-  if (mark.dot) {
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(tokens.ink);
-    painter.drawEllipse(mark.at, 4, 4);
-  }
-  painter.setFont(mark.bold ? look::font(look::Type::CaptionBold) : small);
-  const QFontMetricsF metrics(painter.font());
-  QRectF box(mark.at, metrics.size(Qt::TextSingleLine, mark.words));
-  if (mark.side & Qt::AlignBottom) box.translate(0, -box.height() - (mark.dot ? 5 : 0));
-  if (mark.side & Qt::AlignVCenter) box.translate(0, -box.height() / 2);
-  if (mark.side & Qt::AlignRight) box.translate(-box.width(), 0);
-  if (mark.dot) box.translate(-box.width() - 2, 0);
-  if (box.left() < area.left() + 2) box.moveLeft(mark.at.x() + 8);
-  QColor ground = tokens.sheet;
-  ground.setAlphaF(0.8F);
-  painter.fillRect(box.adjusted(-2, 0, 2, 0), ground);
-  painter.setPen(mark.bold ? tokens.ink : tokens.ink2);
-  painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter, mark.words);
-}
-
-void HeatPlot::Parts::paintDegrees(QPainter& painter) const {
-  const double from = shown(Temperature::fromCelsius(coolC));
-  const double to = shown(Temperature::fromCelsius(hotC));
-  painter.setFont(small);
-  painter.setPen(look::tokens().ink2);
-  const double line = QFontMetricsF(small).height();
-  for (double at = std::ceil(from / degreeStep) * degreeStep; at <= to; at += degreeStep) {
-    const double y = area.bottom() - area.height() * (at - from) / (to - from);
-    painter.drawText(QRectF(0, y - line / 2, area.left() - kRampPx - 5, line), Qt::AlignRight | Qt::AlignVCenter,
-                     QString::number(std::lround(at)));
-  }
-}
-
 HeatPlot::HeatPlot() : m_parts(std::make_unique<Parts>()) {}
 HeatPlot::~HeatPlot() = default;
 
@@ -339,7 +190,7 @@ void HeatPlot::build(const HeatModel& model, const text::Phrasebook& book, const
   parts.addCurves(model, wishes);
   parts.addLimits(parts.limits);
   parts.chart->layout()->activate();
-  parts.markLimits(book);
+  parts.markLimits(model, book);
   parts.markCurves(model, book, wishes);
   parts.markEvents(model, book);
 }
@@ -360,6 +211,11 @@ void HeatPlot::paint(QPainter& painter) const {
   painter.setPen(QPen(look::tokens().ink2, 1.2, Qt::DotLine));
   for (const double x : parts.trips) painter.drawLine(QLineF(x, parts.area.top(), x, parts.area.bottom()));
   for (const Parts::Mark& mark : parts.marks) parts.paintMark(painter, mark);
+}
+
+QSize HeatPlot::around() {
+  const QMargins margins = marginsOf();
+  return {margins.left() + margins.right(), margins.top() + margins.bottom()};
 }
 
 QRectF HeatPlot::area() const { return m_parts->area; }

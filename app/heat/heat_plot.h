@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QRectF>
+#include <QSize>
 #include <memory>
 
 #include "heat/heat_model.h"
@@ -18,7 +19,10 @@ struct PlotWishes {
   bool outside = false;
   bool bands = true;
   bool plug = false;
-  bool hand = false;  // the limits of the hand and of the plastic
+  bool hand = false;   // the limits of the hand and of the plastic
+  bool volts = false;  // at the machine: this and the next two each in a strip below
+  bool speed = false;
+  bool watts = false;
 };
 
 class HeatPlot {
@@ -28,6 +32,8 @@ class HeatPlot {
 
   void build(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes, const QSizeF& size);
   void paint(QPainter& painter) const;
+  // What the scales and the clock's handle take of the size, in the present text size.
+  [[nodiscard]] static QSize around();
   // Of the curves, within the size.
   [[nodiscard]] QRectF area() const;
   [[nodiscard]] double xOf(units::Duration time) const;

@@ -9,19 +9,12 @@ namespace cordreach::app {
 HeatVerdict::HeatVerdict(HeatModel& model, const text::Phrasebook& book, QObject* parent)
     : VerdictSource(parent), m_model(model), m_book(book) {
   connect(&model, &HeatModel::sideChanged, this, &HeatVerdict::reword);
+  connect(&model, &HeatModel::busyChanged, this, &VerdictSource::changed);
   reword();
 }
 
-std::optional<planning::LessonCase> HeatVerdict::laidOut() const {
-  const HeatSide& side = m_model.side(m_model.worseSide());
-  if (side.verdict.severity < rules::Severity::Caution) return std::nullopt;
-  planning::LessonCase open = side.setup;
-  open.laying = {};
-  if (open.laying == side.setup.laying) return std::nullopt;
-  return open;
-}
-
 void HeatVerdict::reword() {
+  if (!m_model.isWorkedOut()) return;
   const std::size_t at = m_model.worseSide();
   const HeatSide& side = m_model.side(at);
   Verdict verdict;
@@ -35,17 +28,17 @@ void HeatVerdict::reword() {
   m_words.concerns =
       sound ? say(m_book, "lesson.concerns.both")
             : say(m_book, "lesson.concerns", {{"side", letter}, {"case", caseName(m_book, side.setup).toStdString()}});
-  if (const auto open = laidOut()) {
+  if (laidOutOf(side.setup, side.verdict)) {
     m_words.button = say(m_book, "lesson.lay_out", {{"side", letter}});
-    const planning::LessonVerdict then = planning::judgeLesson(*open, letter);
-    const auto& inside = then.answer.find(planning::lessonHookup())->cords.front().conductor;
-    if (inside) m_words.after = say(m_book, "lesson.laid_out", {{"conductor_c", inside->likely.celsius()}});
+    if (side.laidOut) m_words.after = say(m_book, "lesson.laid_out", {{"conductor_c", side.laidOut->celsius()}});
   }
   emit changed();
 }
 
 void HeatVerdict::press() {
-  if (const auto open = laidOut()) m_model.setSide(m_model.worseSide(), *open);
+  if (m_model.isBusy()) return;
+  const std::size_t at = m_model.worseSide();
+  if (const auto open = laidOutOf(m_model.side(at).setup, m_model.side(at).verdict)) m_model.setSide(at, *open);
 }
 
 }  // namespace cordreach::app

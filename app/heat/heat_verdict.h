@@ -16,14 +16,11 @@ class HeatVerdict : public VerdictSource {
   HeatVerdict(HeatModel& model, const text::Phrasebook& book, QObject* parent = nullptr);
 
   [[nodiscard]] const VerdictWords& words() const override { return m_words; }
-  [[nodiscard]] bool isFresh() const override { return true; }
+  [[nodiscard]] bool isFresh() const override { return !m_model.isBusy(); }
   void press() override;
   void reword();
 
  private:
-  // The worse side with its cord on the floor; none: it lies well, or that would not help.
-  [[nodiscard]] std::optional<planning::LessonCase> laidOut() const;
-
   HeatModel& m_model;
   const text::Phrasebook& m_book;
   VerdictWords m_words;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "heat/heat_words.h"
 
+#include <array>
 #include <cmath>
 
 #include "physics/touch_limits.h"
@@ -21,6 +22,12 @@ QString cordWords(const text::Phrasebook& book, const site::CordMake& make) {
   return say(book, "lesson.cord", {{"print", make.legend}, {"length_m", make.length->value.si()}});
 }
 
+QString shortCordWords(const text::Phrasebook& book, const site::CordMake& make) {
+  const std::size_t space = make.legend.find(' ');
+  const std::string print = space == std::string::npos ? make.legend : make.legend.substr(space + 1);
+  return say(book, "lesson.cord", {{"print", print}, {"length_m", make.length->value.si()}});
+}
+
 QString caseName(const text::Phrasebook& book, const planning::LessonCase& side) {
   const QString name = side.name.empty() ? cordWords(book, side.cord) : QString::fromStdString(side.name);
   return name + QStringLiteral(", ") + layingWords(book, side.laying);
@@ -28,7 +35,9 @@ QString caseName(const text::Phrasebook& book, const planning::LessonCase& side)
 
 namespace {
 
-// Which of the words for how a jacket feels.
+constexpr std::array kFeels = {"cool", "warm", "hot", "never"};
+
+// Which of these words says how a jacket feels.
 const char* feelOf(const study::DemonstrationPoint& point) {
   if (!point.surface) return "never";
   switch (physics::jacketFeel(point.surface->likely)) {
@@ -61,6 +70,21 @@ QString insideWords(const text::Phrasebook& book, const study::DemonstrationPoin
   if (inside > limit) return say(book, "lesson.inside.softens");
   if (inside > physics::jacketWarm().value) return say(book, "lesson.inside.hot");
   return say(book, inside.celsius() > 32.0 ? "lesson.inside.warm" : "lesson.inside.cool");
+}
+
+QStringList allHandWords(const text::Phrasebook& book) {
+  QStringList all;
+  for (const char* feel : kFeels) all << say(book, std::string("lesson.hand.") + feel);
+  return all;
+}
+
+QStringList allFeelWords(const text::Phrasebook& book) {
+  QStringList all;
+  for (const char* feel : kFeels) all << say(book, std::string("lesson.outside.") + feel);
+  for (const char* inside : {"cool", "warm", "hot", "softens", "damaged", "burns"}) {
+    all << say(book, std::string("lesson.inside.") + inside);
+  }
+  return all;
 }
 
 QString degrees(const text::Phrasebook& book, units::Temperature temperature) {

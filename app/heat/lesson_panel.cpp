@@ -5,14 +5,14 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
-#include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "heat/answer_button.h"
 #include "heat/lesson_shelf.h"
+#include "heat/lesson_words.h"
 #include "io/lesson_file.h"
 #include "look/look.h"
-#include "panels/flow_row.h"
 #include "panels/link_button.h"
 #include "panels/plain_controls.h"
 #include "shell/say.h"
@@ -20,16 +20,11 @@
 namespace cordreach::app {
 
 LessonPanel::LessonPanel(HeatModel& model, const text::Phrasebook& book, QWidget* parent)
-    : QScrollArea(parent), m_model(model), m_book(book), m_shelf(preparedLessons()), m_lessons(new ChoiceBox) {
-  auto* inner = new QWidget;
-  m_rows = new QVBoxLayout(inner);
-  m_rows->setContentsMargins(0, 0, 8, 0);
+    : QWidget(parent), m_model(model), m_book(book), m_shelf(preparedLessons()), m_lessons(new ChoiceBox) {
+  m_rows = new QVBoxLayout(this);
+  m_rows->setContentsMargins(0, 0, 0, 0);
   m_rows->setSpacing(8);
   m_rows->addWidget(m_lessons);
-  setWidget(inner);
-  setWidgetResizable(true);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setFocusPolicy(Qt::NoFocus);
   connect(m_lessons, &QComboBox::activated, this, &LessonPanel::choose);
   fill();
   build();
@@ -38,7 +33,8 @@ LessonPanel::LessonPanel(HeatModel& model, const text::Phrasebook& book, QWidget
 void LessonPanel::fill() {
   const QSignalBlocker quiet(m_lessons);
   m_lessons->clear();
-  for (const planning::Lesson& lesson : m_shelf) m_lessons->addItem(QString::fromStdString(lesson.title));
+  for (const planning::Lesson& lesson : m_shelf)
+    m_lessons->addItem(QString::fromStdString(lessonText(m_book, lesson.title)));
   m_lessons->insertSeparator(m_lessons->count());
   m_lessons->addItem(say(m_book, "lesson.open"));
   m_lessons->setCurrentIndex(static_cast<int>(m_chosen));
@@ -91,14 +87,12 @@ void LessonPanel::addSteps() {
 void LessonPanel::addQuestion() {
   const planning::LessonQuestion& question = *m_model.lesson().question;
   addLabel(QString::fromStdString(question.text), true);
-  auto* row = new FlowRow(8);
   for (const planning::LessonAnswer& given : question.answers) {
-    auto* button = new QPushButton(QString::fromStdString(given.text), m_body);
+    auto* button = new AnswerButton(QString::fromStdString(given.text), m_body);
     connect(button, &QPushButton::clicked, this, [this, given] { answer(given); });
-    row->addWidget(button);
+    m_body->layout()->addWidget(button);
     m_answers.push_back(button);
   }
-  static_cast<QVBoxLayout*>(m_body->layout())->addLayout(row);
   m_result = addLabel({}, false);
   m_result->hide();
   if (m_given) answer(*m_given);
@@ -126,9 +120,16 @@ void LessonPanel::choose(int index) {
   }
   m_chosen = static_cast<std::size_t>(index);
   m_given.reset();
-  m_model.open(m_shelf.at(m_chosen));
+  m_model.open(worded());
   build();
 }
+
+void LessonPanel::openAt(std::size_t lesson) {
+  m_lessons->setCurrentIndex(static_cast<int>(lesson));
+  choose(m_lessons->currentIndex());
+}
+
+planning::Lesson LessonPanel::worded() const { return wordedLesson(m_book, m_shelf.at(m_chosen)); }
 
 void LessonPanel::askForFile() {
   const QString path =
@@ -153,7 +154,7 @@ base::Result<base::Done> LessonPanel::openFile(const QString& path) {
 }
 
 void LessonPanel::changeEvent(QEvent* event) {
-  QScrollArea::changeEvent(event);
+  QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange) fill();
   if (event->type() == QEvent::LanguageChange || event->type() == QEvent::FontChange) build();
 }

@@ -3,7 +3,7 @@
 // and the two sides. Without an answer the question shows no result.
 #pragma once
 
-#include <QScrollArea>
+#include <QWidget>
 #include <vector>
 
 #include "heat/heat_model.h"
@@ -18,7 +18,7 @@ namespace cordreach::app {
 class ChoiceBox;
 class LinkButton;
 
-class LessonPanel : public QScrollArea {
+class LessonPanel : public QWidget {
   Q_OBJECT
 
  public:
@@ -26,6 +26,10 @@ class LessonPanel : public QScrollArea {
 
   // Says which sentence stands against a file; an opened lesson joins the list.
   [[nodiscard]] base::Result<base::Done> openFile(const QString& path);
+  // The chosen lesson in the present words.
+  [[nodiscard]] planning::Lesson worded() const;
+  // That one of the list.
+  void openAt(std::size_t lesson);
   [[nodiscard]] ChoiceBox* lessons() const { return m_lessons; }
   [[nodiscard]] const std::vector<LinkButton*>& steps() const { return m_steps; }
   [[nodiscard]] const std::vector<QAbstractButton*>& answers() const { return m_answers; }

@@ -4,12 +4,14 @@
 #include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
+#include <QResizeEvent>
 #include <QSignalBlocker>
 #include <algorithm>
 
 #include "document/document.h"
 #include "heat/heat_words.h"
 #include "look/look.h"
+#include "panels/choice_words.h"
 #include "panels/names.h"
 #include "panels/plain_controls.h"
 #include "shell/say.h"
@@ -22,6 +24,7 @@ constexpr std::array kStockAwg = {18, 16, 14, 12, 10};
 constexpr std::array kStockFeet = {25.0, 50.0, 100.0};
 constexpr double kHankTurns = 10.0;
 constexpr double kReelLayers = 3.0;
+constexpr int kSideBySide = 240;
 
 // As cords of that size are sold: hard service, three wires, one socket.
 site::CordMake stockCord(int awg, double feet) {
@@ -47,24 +50,24 @@ SideChooser::SideChooser(const Tools& tools, std::size_t side, QWidget* parent)
     : QWidget(parent),
       m_tools(tools),
       m_side(side),
+      m_grid(new QGridLayout(this)),
       m_letter(new QLabel(sideLetter(side), this)),
       m_cord(new ChoiceBox(this)),
       m_laying(new ChoiceBox(this)) {
-  auto* grid = new QGridLayout(this);
-  grid->setContentsMargins(0, 0, 0, 0);
-  grid->setHorizontalSpacing(10);
-  grid->setVerticalSpacing(4);
-  grid->addWidget(m_letter, 0, 0);
-  grid->addWidget(m_cord, 0, 1);
-  grid->addWidget(m_laying, 0, 2);
-  grid->setColumnStretch(1, 1);
-  grid->setColumnStretch(2, 1);
+  m_grid->setContentsMargins(0, 0, 0, 0);
+  m_grid->setHorizontalSpacing(10);
+  m_grid->setVerticalSpacing(4);
+  m_grid->addWidget(m_letter, 0, 0);
+  m_grid->addWidget(m_cord, 0, 1);
+  m_grid->addWidget(m_laying, 0, 2);
+  m_grid->setColumnStretch(1, 1);
+  m_grid->setColumnStretch(2, 1);
   m_letter->setFont(look::font(look::Type::Verdict));
   m_letter->setBuddy(m_cord);
   connect(m_cord, &QComboBox::activated, this, &SideChooser::chooseCord);
   connect(m_laying, &QComboBox::activated, this, &SideChooser::chooseLaying);
   connect(&tools.model, &HeatModel::opened, this, &SideChooser::fill);
-  connect(&tools.model, &HeatModel::sideChanged, this, &SideChooser::showChosen);
+  connect(&tools.model, &HeatModel::choiceChanged, this, &SideChooser::showChosen);
   connect(&tools.document, &Document::changed, this, &SideChooser::fill);
   fill();
 }
@@ -74,6 +77,7 @@ void SideChooser::fillCords() {
   const text::Phrasebook& book = m_tools.book;
   const auto put = [&](const planning::LessonCase& one) {
     m_cord->addItem(one.name.empty() ? cordWords(book, one.cord) : QString::fromStdString(one.name));
+    if (one.name.empty()) m_cord->setItemData(m_cord->count() - 1, shortCordWords(book, one.cord), kShortWordsRole);
     m_cases.push_back(one);
   };
   for (const planning::LessonCase& side : m_tools.model.lesson().sides) {
@@ -119,20 +123,25 @@ void SideChooser::fill() {
   m_laying->clear();
   fillCords();
   m_layings = commonLayings();
-  for (const site::LayingOfCord& laying : m_layings) m_laying->addItem(layingWords(m_tools.book, laying));
+  for (const site::LayingOfCord& laying : m_layings) addLaying(laying);
   const std::string letter = sideLetter(m_side).toStdString();
   m_cord->setAccessibleName(say(m_tools.book, "lesson.choose.cord", {{"side", letter}}));
   m_laying->setAccessibleName(say(m_tools.book, "lesson.choose.laying", {{"side", letter}}));
   showChosen();
 }
 
+void SideChooser::addLaying(const site::LayingOfCord& laying) {
+  m_laying->addItem(layingWords(m_tools.book, laying));
+  m_laying->setItemData(m_laying->count() - 1, layingWords(m_tools.book, {laying.laying, 0.0, {}}), kShortWordsRole);
+}
+
 void SideChooser::showChosen() {
-  const planning::LessonCase& setup = m_tools.model.side(m_side).setup;
+  const planning::LessonCase& setup = m_tools.model.chosen(m_side);
   m_cord->setCurrentIndex(static_cast<int>(rowOf(setup)));
   auto laying = std::find(m_layings.begin(), m_layings.end(), setup.laying);
   if (laying == m_layings.end()) {
     m_layings.push_back(setup.laying);
-    m_laying->addItem(layingWords(m_tools.book, setup.laying));
+    addLaying(setup.laying);
     laying = m_layings.end() - 1;
   }
   m_laying->setCurrentIndex(static_cast<int>(laying - m_layings.begin()));
@@ -142,9 +151,21 @@ void SideChooser::showChosen() {
 void SideChooser::chooseCord(int index) { m_tools.model.setSide(m_side, m_cases.at(static_cast<std::size_t>(index))); }
 
 void SideChooser::chooseLaying(int index) {
-  planning::LessonCase setup = m_tools.model.side(m_side).setup;
+  planning::LessonCase setup = m_tools.model.chosen(m_side);
   setup.laying = m_layings.at(static_cast<std::size_t>(index));
   m_tools.model.setSide(m_side, setup);
+}
+
+// Side by side, or where that would cut their words below one another.
+void SideChooser::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  const bool narrow = width() < look::scaled(kSideBySide);
+  if (narrow) {
+    m_grid->addWidget(m_laying, 1, 1);
+  } else {
+    m_grid->addWidget(m_laying, 0, 2);
+  }
+  m_grid->setColumnStretch(2, narrow ? 0 : 1);
 }
 
 void SideChooser::changeEvent(QEvent* event) {

@@ -9,6 +9,7 @@
 #include "heat/heat_model.h"
 #include "text/phrasebook.h"
 
+class QGridLayout;
 class QLabel;
 
 namespace cordreach::app {
@@ -30,18 +31,21 @@ class SideChooser : public QWidget {
   [[nodiscard]] ChoiceBox* laying() const { return m_laying; }
 
  protected:
+  void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
   void fill();  // the lists
   void showChosen();
   void fillCords();
+  void addLaying(const site::LayingOfCord& laying);
   [[nodiscard]] std::size_t rowOf(const planning::LessonCase& setup) const;  // however it lies
   void chooseCord(int index);
   void chooseLaying(int index);
 
   Tools m_tools;
   std::size_t m_side;
+  QGridLayout* m_grid;
   QLabel* m_letter;
   ChoiceBox* m_cord;
   ChoiceBox* m_laying;

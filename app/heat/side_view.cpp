@@ -5,6 +5,8 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
+#include <QResizeEvent>
+#include <algorithm>
 #include <cmath>
 
 #include "heat/cut_paint.h"
@@ -22,8 +24,11 @@ namespace {
 
 using look::scaled;
 
-constexpr int kCutPx = 60;        // at least, whatever the text's size
-constexpr double kLabelPx = 112;  // beside it
+constexpr int kCutPx = 84;        // at least, whatever the text's size
+constexpr double kLabelPx = 112;  // beside it, at least
+constexpr int kLabelGapPx = 14;
+constexpr int kBetweenLabelsPx = 4;
+constexpr double kFurthestC = 299.0;  // no figure is wider
 constexpr double kFloorPx = 36;
 constexpr double kPlugPx = 16;
 
@@ -62,20 +67,60 @@ SideView::SideView(HeatModel& model, const text::Phrasebook& book, std::size_t s
     if (!m_model.isPlaying()) describe();
   });
   connect(&model, &HeatModel::playingChanged, this, &SideView::describe);
+  connect(&model, &HeatModel::busyChanged, this, QOverload<>::of(&QWidget::update));
+  measure();
   describe();
 }
 
+void SideView::measure() {
+  const QFontMetrics bold(look::font(look::Type::BodyBold));
+  const QFontMetrics caption(look::font(look::Type::Caption));
+  const QStringList words = allFeelWords(m_book);
+  QStringList figures;
+  for (const char* place : {"inside", "outside"}) {
+    const QString widest = degrees(m_book, units::Temperature::fromCelsius(kFurthestC));
+    for (const QString& figure : {widest, say(m_book, "heat.beyond")}) {
+      figures << say(m_book, "lesson.label", {{"place", place}, {"degrees", figure.toStdString()}});
+    }
+  }
+  int widest = 0;
+  for (const QString& one : words) widest = std::max(widest, bold.horizontalAdvance(one) + 2);
+  for (const QString& one : figures) widest = std::max(widest, caption.horizontalAdvance(one) + 2);
+  const int room = width() - kCutPx - kLabelGapPx;
+  m_labelWidth = std::clamp(room, scaled(kLabelPx), std::max(widest, scaled(kLabelPx)));
+  const auto tallest = [](const QFontMetrics& metrics, int width, const QStringList& texts) {
+    int height = 0;
+    for (const QString& one : texts) {
+      height = std::max(height, metrics.boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, one).height());
+    }
+    return height;
+  };
+  m_labelHeight = tallest(bold, m_labelWidth, words) + tallest(caption, m_labelWidth, figures);
+  QStringList hands;
+  for (const QString& hand : allHandWords(m_book)) {
+    hands << say(m_book, "lesson.hand", {{"hand", hand.toStdString()}});
+  }
+  m_handHeight = tallest(QFontMetrics(look::font(look::Type::Body)), std::max(width(), 1), hands);
+  updateGeometry();
+}
+
 QSize SideView::minimumSizeHint() const {
-  const int line = QFontMetrics(look::font(look::Type::Body)).height();
-  return {kCutPx + scaled(kLabelPx), line + kCutPx};
+  return {kCutPx + kLabelGapPx + scaled(kLabelPx),
+          m_handHeight + std::max(kCutPx, 2 * m_labelHeight + kBetweenLabelsPx)};
+}
+
+void SideView::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) measure();
 }
 
 QSize SideView::sizeHint() const { return minimumSizeHint() + QSize(0, kCutPx + scaled(kFloorPx)); }
 
 // What a screen reader says of it, while the clock stands.
 void SideView::describe() {
-  const study::DemonstrationPoint point = m_model.now(m_side);
   setAccessibleName(say(m_book, "lesson.view.name", {{"side", sideLetter(m_side).toStdString()}}));
+  if (!m_model.isWorkedOut()) return;
+  const study::DemonstrationPoint point = m_model.now(m_side);
   setAccessibleDescription(
       say(m_book, "lesson.view.describe",
           {{"hand", handWords(m_book, point).toStdString()},
@@ -88,7 +133,7 @@ void SideView::describe() {
 void SideView::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange) describe();
-  if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) updateGeometry();
+  if (event->type() == QEvent::FontChange || event->type() == QEvent::LanguageChange) measure();
 }
 
 void SideView::paintLabel(QPainter& painter, const QRectF& box, const QPointF& to, const QString& figure,
@@ -137,7 +182,9 @@ void SideView::paintFloor(QPainter& painter, const QRectF& box, const study::Dem
 }
 
 void SideView::paintEvent(QPaintEvent*) {
+  if (!m_model.isWorkedOut()) return;
   QPainter painter(this);
+  if (m_model.isOld()) painter.setOpacity(kOldOpacity);
   painter.setRenderHint(QPainter::Antialiasing);
   const HeatSide& side = m_model.side(m_side);
   const study::DemonstrationPoint point = m_model.now(m_side);
@@ -145,21 +192,22 @@ void SideView::paintEvent(QPaintEvent*) {
   // "Hand on the jacket: as long as you like"
   painter.setFont(look::font(look::Type::Body));
   painter.setPen(look::tokens().ink2);
-  QRectF used;
-  painter.drawText(QRectF(0, 0, width(), 2 * line), Qt::AlignLeft | Qt::TextWordWrap,
-                   say(m_book, "lesson.hand", {{"hand", handWords(m_book, point).toStdString()}}), &used);
+  painter.drawText(QRectF(0, 0, width(), m_handHeight), Qt::AlignLeft | Qt::TextWordWrap,
+                   say(m_book, "lesson.hand", {{"hand", handWords(m_book, point).toStdString()}}));
   // Where the room is scarce the cut-through keeps it.
-  const bool hasFloor = height() >= line + kCutPx + scaled(kFloorPx);
+  const bool hasFloor = height() >= minimumSizeHint().height() + scaled(kFloorPx);
   const double floor = hasFloor ? scaled(kFloorPx) : 0.0;
-  const double label = scaled(kLabelPx);
-  const QRectF cut(0, used.bottom(), std::max(80.0, width() - label - 14), height() - used.bottom() - floor);
+  const double label = m_labelWidth;
+  const QRectF cut(0, m_handHeight, std::max<double>(kCutPx, width() - label - kLabelGapPx),
+                   height() - m_handHeight - floor);
   const CutPlaces places = paintCut(painter, cut, side.setup, point);
   painter.setFont(look::font(look::Type::Small));
   painter.setPen(look::tokens().ink2);
   painter.drawText(QRectF(places.barRight.x() + 6, places.barRight.y() - line, 80, line * 1.5),
                    Qt::AlignLeft | Qt::AlignVCenter, say(m_book, "lesson.bar"));
-  const double half = cut.height() / 2;
-  const QRectF inside(cut.right() + 14, cut.top() + 6, label, half - 6);
+  const double half = (cut.height() + kBetweenLabelsPx) / 2;
+  const double spare = std::clamp(half - m_labelHeight, 0.0, 6.0);
+  const QRectF inside(cut.right() + kLabelGapPx, cut.top() + spare, label, half - spare);
   const base::Arguments where{{"place", "inside"}, {"degrees", degrees(m_book, point.conductor).toStdString()}};
   paintLabel(painter, inside, places.inside, say(m_book, "lesson.label", where),
              insideWords(m_book, point, side.demonstration.limit));

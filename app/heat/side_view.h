@@ -20,10 +20,12 @@ class SideView : public QWidget {
 
  protected:
   void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
   void describe();
+  void measure();
   void paintLabel(QPainter& painter, const QRectF& box, const QPointF& to, const QString& figure,
                   const QString& word) const;
   void paintFloor(QPainter& painter, const QRectF& box, const study::DemonstrationPoint& point) const;
@@ -31,6 +33,10 @@ class SideView : public QWidget {
   HeatModel& m_model;
   const text::Phrasebook& m_book;
   std::size_t m_side;
+  // For the longest of all words that may stand there, so that nothing moves or is cut while the clock runs.
+  int m_handHeight = 0;
+  int m_labelWidth = 0;
+  int m_labelHeight = 0;
 };
 
 }  // namespace cordreach::app

@@ -3,9 +3,12 @@
 
 #include <QAbstractItemView>
 #include <QPainter>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
 #include <QWheelEvent>
 
 #include "look/look.h"
+#include "panels/choice_words.h"
 
 namespace cordreach::app {
 
@@ -48,9 +51,18 @@ ChoiceBox::ChoiceBox(QWidget* parent) : QComboBox(parent) {
   setFocusPolicy(Qt::StrongFocus);
 }
 
-void ChoiceBox::paintEvent(QPaintEvent* event) {
-  QComboBox::paintEvent(event);
-  QPainter painter(this);
+// Letters that are cut in half read as others: what does not fit is put shorter.
+void ChoiceBox::paintEvent(QPaintEvent* /*event*/) {
+  QStylePainter painter(this);
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  const int room = style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this).width();
+  const QString brief = currentData(kShortWordsRole).toString();
+  const bool fits = fontMetrics().horizontalAdvance(option.currentText) <= room;
+  if (!fits && !brief.isEmpty()) option.currentText = brief;
+  option.currentText = fontMetrics().elidedText(option.currentText, Qt::ElideRight, room);
+  painter.drawComplexControl(QStyle::CC_ComboBox, option);
+  painter.drawControl(QStyle::CE_ComboBoxLabel, option);
   painter.setRenderHint(QPainter::Antialiasing);
   const QPointF tip(width() - 11.0, height() / 2.0 + 2.5);
   painter.setPen(QPen(isEnabled() ? look::tokens().ink2 : look::tokens().ink3, 1.5));

@@ -26,6 +26,7 @@ constexpr int kNoticeMs = 12000;
 constexpr int kNarrow = 1160;  // below: a narrower column, the reason on fewer lines
 constexpr int kDrawer = 1000;  // below: the column only when it is asked for
 constexpr int kWide = 2200;
+constexpr int kLow = 640;  // below: a smaller verdict, its reason on one line
 
 text::Phrasebook bookOf(const look::Choices& choices) { return text::Phrasebook::load("en", choices.units).value(); }
 
@@ -110,6 +111,7 @@ void MainWindow::arrange() {
   const int width = this->width();
   const bool narrow = width < look::scaled(kNarrow);
   const int column = narrow ? look::scaled(248) : look::scaled(width >= look::scaled(kWide) ? 380 : 300);
+  m_band->setLow(height() < look::scaled(kLow));
   m_band->setColumn(column, narrow);
   const bool visible = width >= look::scaled(kDrawer) || m_columnShown->isChecked();
   for (Place* place : m_places) place->setColumn(column, visible);

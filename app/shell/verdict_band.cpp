@@ -10,6 +10,7 @@
 
 #include "look/look.h"
 #include "look/severity_mark.h"
+#include "panels/link_button.h"
 #include "shell/remedy_button.h"
 #include "shell/say.h"
 
@@ -31,7 +32,11 @@ int heightOf(const QFont& font, int width, const QString& text) {
 }  // namespace
 
 VerdictBand::VerdictBand(const text::Phrasebook& book, QWidget* parent)
-    : QWidget(parent), m_book(book), m_button(new RemedyButton(this)), m_after(new QLabel(this)) {
+    : QWidget(parent),
+      m_book(book),
+      m_button(new RemedyButton(this)),
+      m_after(new QLabel(this)),
+      m_more(new LinkButton({}, this)) {
   setAccessibleName(say(book, "window.verdict"));
   m_after->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   m_after->setWordWrap(true);
@@ -39,6 +44,10 @@ VerdictBand::VerdictBand(const text::Phrasebook& book, QWidget* parent)
   m_announceSoon.setInterval(kStillMs);
   connect(&m_announceSoon, &QTimer::timeout, this, &VerdictBand::announce);
   connect(m_button, &QAbstractButton::clicked, this, &VerdictBand::pressRemedy);
+  connect(m_more, &QAbstractButton::clicked, this, [this] {
+    m_unfolded = !m_unfolded;
+    freshen();
+  });
   freshen();
 }
 
@@ -78,6 +87,15 @@ void VerdictBand::setColumn(int width, bool narrow) {
   layOut();
 }
 
+void VerdictBand::setLow(bool low) {
+  if (low == m_low) return;
+  m_low = low;
+  m_unfolded = false;
+  freshen();
+}
+
+QFont VerdictBand::sentenceFont() const { return look::font(m_low ? look::Type::HeadBold : look::Type::Verdict); }
+
 VerdictBand::Places VerdictBand::places() const {
   const int left = look::scaled(kWordsLeft);
   const int right = width() - kMargin - m_columnWidth - 28;
@@ -86,29 +104,34 @@ VerdictBand::Places VerdictBand::places() const {
   const QFontMetrics plate(look::font(look::Type::BodyBold));
   at.plate =
       QRect(left, look::scaled(12), plate.horizontalAdvance(m_words.signal) + look::scaled(20), look::scaled(24));
-  at.concerns = concernsAt(at.plate, left + wide);
-  const int above = std::max(at.plate.bottom(), at.concerns.bottom());
-  const int sentence = heightOf(look::font(look::Type::Verdict), wide, m_words.sentence);
-  at.sentence = QRect(left, above + look::scaled(5), wide, std::max(sentence, look::scaled(29)));
-  const int reason = heightOf(look::font(look::Type::Reason), wide, m_words.reason);
+  const int beside = at.plate.right() + look::scaled(12);
+  const int lines = heightOf(look::font(look::Type::Small), left + wide - beside, m_words.concerns);
+  at.concerns = QRect(beside, at.plate.top(), left + wide - beside, std::max(at.plate.height(), lines));
+  const QFont font = sentenceFont();
+  const int sentence = std::max(heightOf(font, wide, m_words.sentence), QFontMetrics(font).height());
+  at.sentence = QRect(left, at.concerns.bottom() + look::scaled(5), wide, sentence);
+  const QFont reasonFont = look::font(look::Type::Reason);
+  const int reason = isFolded() && !m_words.reason.isEmpty() ? QFontMetrics(reasonFont).height()
+                                                             : heightOf(reasonFont, wide, m_words.reason);
   at.reason = QRect(left, at.sentence.bottom() + look::scaled(4), wide, reason);
   return at;
 }
 
-// Beside the plate; below it where that is too narrow, also for what is added while a newer answer is worked out.
-QRect VerdictBand::concernsAt(const QRect& plate, int right) const {
-  const QFont font = look::font(look::Type::Body);
-  const QString longest = concernsLine(false);
-  const QRect beside(plate.right() + look::scaled(12), plate.top(), right - plate.right() - look::scaled(12),
-                     plate.height());
-  if (QFontMetrics(font).horizontalAdvance(longest) <= beside.width()) return beside;
-  const int wide = right - plate.left();
-  return {plate.left(), plate.bottom() + look::scaled(3), wide, heightOf(font, wide, longest)};
+// At the end of a folded reason, and below one that was unfolded.
+void VerdictBand::placeMore() {
+  const QRect reason = places().reason;
+  const int whole = heightOf(look::font(look::Type::Reason), reason.width(), m_words.reason);
+  m_more->setText(say(m_book, m_unfolded ? "window.verdict.less" : "window.verdict.more"));
+  m_more->setVisible(m_low && whole > QFontMetrics(look::font(look::Type::Reason)).height() * 3 / 2);
+  const QSize size = m_more->sizeHint();
+  const int top = isFolded() ? reason.center().y() - size.height() / 2 : reason.bottom();
+  m_more->setGeometry(QRect(QPoint(reason.right() - size.width(), top), size));
 }
 
 QSize VerdictBand::sizeHint() const {
   const int always = QFontMetrics(look::font(look::Type::Small)).height();
-  const int words = places().reason.bottom() + always + look::scaled(12);
+  const int less = m_low && m_unfolded ? m_more->sizeHint().height() : 0;
+  const int words = places().reason.bottom() + less + always + look::scaled(12);
   const int column = m_after->geometry().bottom() + look::scaled(4);
   return {look::scaled(900), std::max({words, column, look::scaled(m_narrow ? 92 : 112)})};
 }
@@ -126,12 +149,16 @@ void VerdictBand::layOut() {
   m_after->setGeometry(left, top, m_columnWidth, m_after->heightForWidth(m_columnWidth));
   const int wanted = sizeHint().height();
   if (minimumHeight() != wanted) setFixedHeight(wanted);
+  placeMore();
 }
 
-QString VerdictBand::concernsLine(bool fresh) const {
-  if (fresh) return m_words.concerns;
+// Where both do not fit, that it is being worked out is said alone: what it concerns is then old.
+QString VerdictBand::concernsLine(const QRect& place) const {
+  if (isFresh()) return m_words.concerns;
   const QString working = say(m_book, "window.verdict.working");
-  return m_words.concerns.isEmpty() ? working : m_words.concerns + QStringLiteral("  ·  ") + working;
+  const QString both = m_words.concerns + QStringLiteral("  ·  ") + working;
+  const bool fits = QFontMetrics(look::font(look::Type::Body)).horizontalAdvance(both) <= place.width();
+  return m_words.concerns.isEmpty() || !fits ? working : both;
 }
 
 void VerdictBand::paintEvent(QPaintEvent* /*event*/) {
@@ -158,15 +185,28 @@ void VerdictBand::paintEvent(QPaintEvent* /*event*/) {
                           m_words.severity, dark);
   painter.setFont(look::font(look::Type::BodyBold));
   look::paintSignalPlate(painter, at.plate, m_words.severity, m_words.signal, dark);
-  painter.setFont(look::font(look::Type::Verdict));
+  painter.setFont(sentenceFont());
   painter.setPen(t.ink);
   painter.drawText(at.sentence, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_words.sentence);
   painter.setFont(look::font(look::Type::Reason));
   painter.setPen(t.ink2);
-  painter.drawText(at.reason, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_words.reason);
+  if (isFolded() && !m_more->isHidden()) {
+    const int room = m_more->geometry().left() - at.reason.left() - look::scaled(4);
+    painter.drawText(at.reason, Qt::AlignLeft | Qt::AlignTop,
+                     painter.fontMetrics().elidedText(m_words.reason, Qt::ElideRight, room));
+  } else {
+    painter.drawText(at.reason, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, m_words.reason);
+  }
   painter.setOpacity(1);
+  paintConcerns(painter, at.concerns);
+}
+
+void VerdictBand::paintConcerns(QPainter& painter, const QRect& place) const {
+  const QString line = concernsLine(place);
   painter.setFont(look::font(look::Type::Body));
-  painter.drawText(at.concerns, Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, concernsLine(fresh));
+  const bool oneLine = painter.fontMetrics().horizontalAdvance(line) <= place.width();
+  if (!oneLine) painter.setFont(look::font(look::Type::Small));
+  painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter | (oneLine ? 0 : Qt::TextWordWrap), line);
 }
 
 void VerdictBand::resizeEvent(QResizeEvent* event) {

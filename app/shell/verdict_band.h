@@ -14,6 +14,7 @@ class QLabel;
 
 namespace cordreach::app {
 
+class LinkButton;
 class RemedyButton;
 
 class VerdictBand : public QWidget {
@@ -25,12 +26,15 @@ class VerdictBand : public QWidget {
   // Whose words it shows from now on; the source must outlive the band or be replaced first.
   void setSource(VerdictSource* source);
 
-  // The right-hand column's width; narrow bands keep the reason to one line.
+  // The right-hand column's width.
   void setColumn(int width, bool narrow);
+  // In a low window the sentence is set smaller and the reason keeps to one line, with a link to the rest of it.
+  void setLow(bool low);
   [[nodiscard]] const VerdictWords& words() const { return m_words; }
   // What is shown was judged of what is on screen now.
   [[nodiscard]] bool isFresh() const { return m_source != nullptr && m_source->isFresh(); }
   [[nodiscard]] RemedyButton* button() const { return m_button; }
+  [[nodiscard]] LinkButton* more() const { return m_more; }
   [[nodiscard]] QSize sizeHint() const override;
 
  public slots:
@@ -55,17 +59,23 @@ class VerdictBand : public QWidget {
   void layOut();
   void announce();
   [[nodiscard]] Places places() const;
-  [[nodiscard]] QRect concernsAt(const QRect& plate, int right) const;
-  [[nodiscard]] QString concernsLine(bool fresh) const;
+  [[nodiscard]] QString concernsLine(const QRect& place) const;
+  [[nodiscard]] QFont sentenceFont() const;
+  [[nodiscard]] bool isFolded() const { return m_low && !m_unfolded; }
+  void placeMore();
+  void paintConcerns(QPainter& painter, const QRect& place) const;
 
   const text::Phrasebook& m_book;
   VerdictSource* m_source = nullptr;
   VerdictWords m_words;
   RemedyButton* m_button;
   QLabel* m_after;
+  LinkButton* m_more;
   QTimer m_announceSoon;
   int m_columnWidth = 300;
   bool m_narrow = false;
+  bool m_low = false;
+  bool m_unfolded = false;  // the whole reason, though the window is low
 };
 
 }  // namespace cordreach::app

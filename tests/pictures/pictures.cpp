@@ -11,6 +11,7 @@
 
 #include "desk/cord_place.h"
 #include "heat/heat_place.h"
+#include "heat/lesson_panel.h"
 #include "listings/listings_view.h"
 #include "map/map_canvas.h"
 #include "map/map_view.h"
@@ -31,26 +32,36 @@ struct Picture {
   const char* place = "map";
   app::MapSide side = app::MapSide::Plan;
   app::Overlay overlay = app::Overlay::Wiring;
+  std::size_t lesson = 0;
+  bool strips = false;
 };
 
 std::vector<Picture> pictures() {
   using enum text::UnitSystem;
   using enum look::Ground;
-  return {{"map", {1280, 800}, {Us, 1, Light, false, true}},
-          {"map-dark", {1280, 800}, {Us, 1, Dark, false, true}},
-          {"map-contrast", {1280, 800}, {Us, 1, Light, true, true}},
-          {"map-small", {1024, 700}, {Metric, 1, Light, false, true}},
-          {"map-large-type", {1600, 1000}, {Us, 1.5, Light, false, true}},
-          {"map-reach", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Plan, app::Overlay::Reach},
-          {"lists", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Lists},
-          {"lists-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "map", app::MapSide::Lists},
-          {"panels", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Panels},
-          {"cord", {1280, 800}, {Us, 1, Light, false, true}, "cord"},
-          {"cord-dark", {1280, 800}, {Us, 1, Dark, false, true}, "cord"},
-          {"cord-projector", {1024, 768}, {Metric, 1.25, Light, false, true}, "cord"},
-          {"heat", {1280, 800}, {Us, 1, Light, false, true}, "heat"},
-          {"heat-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "heat"},
-          {"heat-projector", {1024, 768}, {Us, 1.5, Light, false, true}, "heat"}};
+  return {
+      {"map", {1280, 800}, {Us, 1, Light, false, true}},
+      {"map-dark", {1280, 800}, {Us, 1, Dark, false, true}},
+      {"map-contrast", {1280, 800}, {Us, 1, Light, true, true}},
+      {"map-small", {1024, 700}, {Metric, 1, Light, false, true}},
+      {"map-large-type", {1600, 1000}, {Us, 1.5, Light, false, true}},
+      {"map-reach", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Plan, app::Overlay::Reach},
+      {"lists", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Lists},
+      {"lists-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "map", app::MapSide::Lists},
+      {"panels", {1280, 800}, {Us, 1, Light, false, true}, "map", app::MapSide::Panels},
+      {"cord", {1280, 800}, {Us, 1, Light, false, true}, "cord"},
+      {"cord-dark", {1280, 800}, {Us, 1, Dark, false, true}, "cord"},
+      {"cord-projector", {1024, 768}, {Metric, 1.25, Light, false, true}, "cord"},
+      {"heat", {1280, 800}, {Us, 1, Light, false, true}, "heat"},
+      {"heat-dark", {1280, 800}, {Metric, 1, Dark, false, true}, "heat"},
+      {.name = "heat-curves",
+       .size = {1280, 800},
+       .choices = {Us, 1, Light, false, true},
+       .place = "heat",
+       .lesson = 1,
+       .strips = true},
+      {.name = "heat-pin", .size = {1280, 800}, .choices = {Us, 1, Light, false, true}, .place = "heat", .lesson = 7},
+      {"heat-projector", {1024, 768}, {Us, 1.5, Light, false, true}, "heat"}};
 }
 
 // A job that shows where the edge is: a machine of the building, farther off than its own cord reaches.
@@ -74,6 +85,15 @@ bool walkFromAnOutlet(app::MainWindow& window) {
   return QTest::qWaitFor([&] { return !view.canvas().state().area.stretched.isEmpty(); }, 60000);
 }
 
+// Some way into it, where its sides have parted.
+void showLesson(app::HeatPlace& place, const Picture& picture) {
+  if (picture.lesson > 0) place.lesson()->openAt(picture.lesson);
+  app::PlotWishes wishes = place.chart()->wishes();
+  wishes.volts = wishes.speed = wishes.watts = picture.strips;
+  place.chart()->setWishes(wishes);
+  place.model().setClock(40.0 * units::minute);
+}
+
 bool draw(const Picture& picture, const QString& folder) {
   const QTemporaryDir recovery;
   look::Settings settings;
@@ -87,14 +107,14 @@ bool draw(const Picture& picture, const QString& folder) {
   window.map()->lists()->show(app::ListingKind::Outlets);
   window.resize(picture.size);
   window.show();
-  // Some way into the first lesson, where its sides have parted.
   auto* heat = dynamic_cast<app::HeatPlace*>(window.place());
-  if (heat != nullptr) heat->model().setClock(40.0 * units::minute);
+  if (heat != nullptr) showLesson(*heat, picture);
   auto* cord = dynamic_cast<app::CordPlace*>(window.place());
   if (cord != nullptr) askAboutACord(*cord);
   const auto settled = [&] {
     const bool drawn = cord == nullptr || cord->model().gridIsFresh();
-    return drawn && window.band()->isFresh() && !window.session().judge.isBusy();
+    const bool worked = heat == nullptr || (heat->model().isWorkedOut() && !heat->model().isBusy());
+    return drawn && worked && window.band()->isFresh() && !window.session().judge.isBusy();
   };
   if (!QTest::qWaitFor(settled, 60000)) return false;
   if (picture.overlay == app::Overlay::Reach && !walkFromAnOutlet(window)) return false;

@@ -10,14 +10,17 @@
 
 #include "app/shell/support.h"
 #include "heat/breaker_bars.h"
+#include "heat/fault_view.h"
 #include "heat/figure_table.h"
 #include "heat/lesson_panel.h"
 #include "heat/lesson_shelf.h"
+#include "heat/lesson_words.h"
 #include "heat/side_chooser.h"
 #include "heat/side_view.h"
 #include "panels/link_button.h"
 #include "panels/plain_controls.h"
 #include "shell/remedy_button.h"
+#include "text/quantity_text.h"
 
 namespace cordreach::app {
 namespace {
@@ -33,7 +36,12 @@ class HeatPlaceTest : public WindowTest {
     place = dynamic_cast<HeatPlace*>(window->place());
     ASSERT_NE(place, nullptr);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(window.get()));
+    ASSERT_TRUE(isWorkedOut());
     QTest::qWait(20);
+  }
+  // What is chosen is what is shown.
+  bool isWorkedOut() {
+    return QTest::qWaitFor([this] { return model().isWorkedOut() && !model().isBusy(); }, 20000);
   }
   HeatModel& model() { return place->model(); }
   void key(QWidget* widget, Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
@@ -47,7 +55,7 @@ class HeatPlaceTest : public WindowTest {
 };
 
 TEST_F(HeatPlaceTest, OpensOnTheFirstLessonWithTheClockInFocus) {
-  EXPECT_EQ(model().lesson(), preparedLessons().front());
+  EXPECT_EQ(model().lesson(), wordedLesson(window->session().book, preparedLessons().front()));
   EXPECT_EQ(QApplication::focusWidget(), place->chart());
   EXPECT_EQ(words().severity, model().side(model().worseSide()).verdict.severity);
   EXPECT_GE(words().severity, rules::Severity::Warning);
@@ -107,19 +115,39 @@ TEST_F(HeatPlaceTest, AnyCordCanBeLaidAnyWayByKeys) {
   cord->setFocus();
   const planning::LessonCase before = model().side(1).setup;
   key(cord, Qt::Key_End);
+  ASSERT_TRUE(isWorkedOut());
   EXPECT_NE(model().side(1).setup, before);
   EXPECT_EQ(model().side(1).setup.cord.size->value, units::WireSize::awg(10));
   ChoiceBox* laying = place->chooser(1)->laying();
   laying->setFocus();
   key(laying, Qt::Key_End);
+  ASSERT_TRUE(isWorkedOut());
   EXPECT_NE(model().side(1).setup.laying, site::LayingOfCord{});
   key(laying, Qt::Key_Home);
+  ASSERT_TRUE(isWorkedOut());
   EXPECT_EQ(model().side(1).setup.laying, site::LayingOfCord{});
+}
+
+TEST_F(HeatPlaceTest, AnotherCordIsWorkedOutWhileTheWindowGoesOn) {
+  const planning::LessonCase shown = model().side(1).setup;
+  place->chooser(1)->cord()->setFocus();
+  key(place->chooser(1)->cord(), Qt::Key_End);
+  EXPECT_TRUE(model().isBusy());
+  EXPECT_NE(model().chosen(1), shown);
+  EXPECT_EQ(model().side(1).setup, shown);  // until the new one is there
+  EXPECT_FALSE(window->band()->isFresh());
+  window->band()->pressRemedy();  // is of what was shown before
+  EXPECT_EQ(model().chosen(0), model().side(0).setup);
+  ASSERT_TRUE(isWorkedOut());
+  EXPECT_EQ(model().side(1).setup, model().chosen(1));
+  EXPECT_TRUE(window->band()->isFresh());
+  EXPECT_FALSE(model().isOld());
 }
 
 TEST_F(HeatPlaceTest, TheVerdictsButtonLaysTheCordOut) {
   ASSERT_FALSE(words().button.isEmpty());
   QTest::mouseClick(window->band()->button(), Qt::LeftButton);
+  ASSERT_TRUE(isWorkedOut());
   EXPECT_EQ(model().side(0).setup.laying, site::LayingOfCord{});
   EXPECT_TRUE(words().button.isEmpty());
 }
@@ -129,6 +157,7 @@ TEST_F(HeatPlaceTest, AStepSetsClockAndSides) {
   ASSERT_TRUE(last.at && last.a);
   QTest::mouseClick(place->lesson()->steps().back(), Qt::LeftButton);
   EXPECT_EQ(model().clock(), *last.at);
+  ASSERT_TRUE(isWorkedOut());
   EXPECT_EQ(model().side(0).setup, model().lesson().sides.at(*last.a));
 }
 
@@ -147,7 +176,8 @@ TEST_F(HeatPlaceTest, EveryPreparedLessonOpensByKeysAndCanBePlayedThrough) {
   for (std::size_t i = 1; i < preparedLessons().size(); ++i) {
     lessons->setFocus();
     key(lessons, Qt::Key_Down);
-    ASSERT_EQ(model().lesson(), preparedLessons().at(i)) << i;
+    ASSERT_EQ(model().lesson(), wordedLesson(window->session().book, preparedLessons().at(i))) << i;
+    ASSERT_TRUE(isWorkedOut());
     key(place->chart(), Qt::Key_End);
     window->grab();
     EXPECT_EQ(model().clock(), model().run());
@@ -159,7 +189,7 @@ TEST_F(HeatPlaceTest, ATrainersLessonOpensAndABadOneIsRefusedWithItsPlace) {
   ASSERT_TRUE(good.open(QIODevice::WriteOnly));
   QFile prepared("resources/lessons/2-thin.json");
   ASSERT_TRUE(prepared.open(QIODevice::ReadOnly));
-  good.write(prepared.readAll().replace("Thin against thick", "My own"));
+  good.write(prepared.readAll().replace("lesson.thin.title", "My own"));
   good.close();
   EXPECT_TRUE(place->lesson()->openFile(good.fileName()).ok());
   EXPECT_EQ(model().lesson().title, "My own");
@@ -172,6 +202,52 @@ TEST_F(HeatPlaceTest, ATrainersLessonOpensAndABadOneIsRefusedWithItsPlace) {
   ASSERT_FALSE(refused.ok());
   EXPECT_EQ(refused.error().place, "/title");
   EXPECT_EQ(model().lesson().title, "My own");
+}
+
+TEST_F(HeatPlaceTest, AMissingPinShowsWhatAFailedMachineDoes) {
+  EXPECT_TRUE(place->findChild<FaultView*>()->isHidden());
+  ChoiceBox* lessons = place->lesson()->lessons();
+  lessons->setFocus();
+  for (std::size_t i = 1; i < preparedLessons().size(); ++i) key(lessons, Qt::Key_Down);
+  ASSERT_EQ(model().chosen(0).cord.pin, site::Pin::Missing);
+  ASSERT_TRUE(isWorkedOut());
+  const QList<FaultView*> faults = place->findChildren<FaultView*>();
+  ASSERT_EQ(faults.size(), 2);
+  const auto& sound = *model().side(1).verdict.answer.find(planning::lessonHookup())->cords.back().fault;
+  ASSERT_TRUE(sound.current && sound.cleared.likely);
+  const text::Phrasebook& book = window->session().book;
+  const auto figure = [&](const char* unit, double value) {
+    return QString::fromStdString(text::quantityText(book, unit, value));
+  };
+  EXPECT_TRUE(faults[0]->isVisible() && faults[1]->isVisible());
+  EXPECT_TRUE(faults[0]->words().contains(figure("x_v", sound.toEarth.likely.si())))
+      << faults[0]->words().toStdString();
+  EXPECT_FALSE(faults[0]->words().contains(figure("x_a", sound.current->likely.si())));
+  EXPECT_TRUE(faults[1]->words().contains(figure("x_a", sound.current->likely.si())))
+      << faults[1]->words().toStdString();
+  EXPECT_TRUE(faults[1]->words().contains(figure("x_v", sound.touch.likely.si())));
+  EXPECT_TRUE(faults[1]->words().contains(figure("x_s", sound.cleared.likely->si())));
+  EXPECT_LT(sound.touch.high, sound.toEarth.likely);
+}
+
+TEST_F(HeatPlaceTest, VoltsSpeedAndWattsBecomeCurvesThatTheClockReads) {
+  const int before = place->chart()->minimumSizeHint().height();
+  const double curves = place->chart()->plot().area().height();
+  PlotWishes wishes = place->chart()->wishes();
+  wishes.volts = wishes.speed = wishes.watts = true;
+  place->chart()->setWishes(wishes);
+  model().setClock(40.0 * minute);
+  window->grab();
+  EXPECT_GT(place->chart()->minimumSizeHint().height(), before);
+  EXPECT_LT(place->chart()->plot().area().height(), curves);
+  EXPECT_GE(place->chart()->plot().area().height(), 150.0);
+  const QString read = place->chart()->accessibleDescription();
+  const text::Locale& locale = window->session().book.locale();
+  for (std::size_t side = 0; side < kSides; ++side) {
+    const study::DemonstrationPoint point = model().now(side);
+    EXPECT_TRUE(read.contains(QString::fromStdString(text::numberText(locale, point.voltage.si(), 1))));
+    EXPECT_TRUE(read.contains(QString::fromStdString(text::numberText(locale, point.heat.si(), 0))));
+  }
 }
 
 TEST_F(HeatPlaceTest, WhatIsShownCanBeSavedAsPictureDrawingAndTable) {
