@@ -2,11 +2,14 @@
 // Places of the parts come from the tables that the heat model uses, so that the picture is the model's cord.
 #include "heat/cut_paint.h"
 
+#include <QPaintEngine>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPixmap>
 #include <QRadialGradient>
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <vector>
 
@@ -91,6 +94,45 @@ void paintCord(QPainter& painter, const QPointF& middle, double pxPerMm, const C
     painter.drawEllipse(at, cut.copperMm * pxPerMm, cut.copperMm * pxPerMm);
   }
 }
+
+// Turns as far out as each other look alike: drawn once, because a frame has no time for all of them. A drawing that
+// can be scaled gets each as it is.
+class TurnStamps {
+ public:
+  TurnStamps(QPainter& painter, const CordCut& cut, double pxPerMm)
+      : m_painter(painter), m_cut(cut), m_pxPerMm(pxPerMm), m_ratio(painter.device()->devicePixelRatioF()) {}
+
+  void paint(const QPointF& middle, double share, const Heat& heat) {
+    if (m_painter.paintEngine()->type() != QPaintEngine::Raster) {
+      return paintCord(m_painter, middle, m_pxPerMm, m_cut, heat);
+    }
+    QPixmap& stamp = m_stamps[std::lround(share * kShares)];
+    if (stamp.isNull()) stamp = drawn(heat);
+    const QPointF corner = middle - QPointF(half(), half());
+    m_painter.drawPixmap(QPointF(std::round(corner.x() * m_ratio), std::round(corner.y() * m_ratio)) / m_ratio, stamp);
+  }
+
+ private:
+  static constexpr double kShares = 1000.0;
+
+  [[nodiscard]] double half() const { return std::ceil((m_cut.radiusMm * m_pxPerMm + 1.0) * m_ratio) / m_ratio; }
+  [[nodiscard]] QPixmap drawn(const Heat& heat) const {
+    const int side = static_cast<int>(std::lround(2.0 * half() * m_ratio));
+    QPixmap stamp(side, side);
+    stamp.setDevicePixelRatio(m_ratio);
+    stamp.fill(Qt::transparent);
+    QPainter painter(&stamp);
+    painter.setRenderHint(QPainter::Antialiasing);
+    paintCord(painter, QPointF(half(), half()), m_pxPerMm, m_cut, heat);
+    return stamp;
+  }
+
+  QPainter& m_painter;
+  const CordCut& m_cut;
+  double m_pxPerMm;
+  double m_ratio;
+  std::map<long, QPixmap> m_stamps;
+};
 
 // Turns of a hank packed as they lie when tied together, nearest the middle first; in units of the cord's diameter.
 std::vector<QPointF> hankPlaces(std::size_t turns) {
@@ -178,10 +220,15 @@ CutPlaces paintCut(QPainter& painter, const QRectF& box, const planning::LessonC
   paintUnder(painter, QRectF(middle.x() - size / 2, middle.y() - size / 2, size, size),
              ground ? side.laying.laying : tables::Laying::Straight);
   // Each turn as warm as its place in the bundle; a cord alone from its copper to its jacket.
+  TurnStamps stamps(painter, cut, pxPerMm);
   for (const QPointF& turn : turns) {
     const double share = std::hypot(turn.x(), turn.y()) / reach;
     const double outer = std::min(1.0, share + 0.5 / reach);
-    paintCord(painter, middle + turn * size, pxPerMm, cut, ground ? heat : Heat{heat.at(share), heat.at(outer)});
+    if (ground) {
+      paintCord(painter, middle, pxPerMm, cut, heat);
+    } else {
+      stamps.paint(middle + turn * size, share, {heat.at(share), heat.at(outer)});
+    }
   }
   CutPlaces places;
   const QPointF innermost = *std::min_element(turns.begin(), turns.end(), [](const QPointF& a, const QPointF& b) {

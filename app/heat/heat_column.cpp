@@ -14,7 +14,7 @@
 namespace cordreach::app {
 
 namespace {
-constexpr int kLow = 500;  // below: the breaker scrolls with the lesson
+constexpr int kLow = 500;  // below: the breaker scrolls with the lesson, after it
 constexpr int kBarGapPx = 8;
 }  // namespace
 
@@ -68,7 +68,7 @@ void HeatColumn::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
   const bool scrolls = height() < look::scaled(kLow);
   const bool isScrolled = m_meanwhile->parentWidget() != this;
-  if (scrolls && !isScrolled) m_scrolled->insertWidget(0, m_meanwhile);
+  if (scrolls && !isScrolled) m_scrolled->addWidget(m_meanwhile);  // the lesson first
   if (!scrolls && isScrolled) m_rows->insertWidget(0, m_meanwhile);
 }
 

@@ -21,6 +21,7 @@
 #include "heat/side_chooser.h"
 #include "heat/side_view.h"
 #include "look/look.h"
+#include "panels/choice_words.h"
 #include "panels/plain_controls.h"
 #include "shell/say.h"
 
@@ -33,6 +34,8 @@ constexpr int kGap = 28;
 constexpr std::array kSpeeds = {1, 10, 60, 300, 600};
 constexpr std::size_t kFirstSpeed = 2;
 constexpr int kWithFigures = 800;  // of the sheet: wide enough for A against B beside the cut-throughs
+constexpr int kWithWords = 480;    // wide enough for the speed in words
+constexpr int kSpeedLetters = 5;
 constexpr int kCutRow = 1;
 constexpr int kFaultRow = 2;
 constexpr int kChartRow = 3;
@@ -160,9 +163,11 @@ void HeatPlace::reword() {
   showPlaying(m_model.isPlaying());
   const int chosen = m_speed->currentIndex();
   m_speed->clear();
-  for (const int speed : kSpeeds) m_speed->addItem(say(book, "lesson.speed", {{"n", std::to_string(speed)}}));
+  for (const int speed : kSpeeds) {
+    m_speed->addItem(say(book, "lesson.speed", {{"n", std::to_string(speed)}}));
+    m_speed->setItemData(m_speed->count() - 1, QString::number(speed) + QStringLiteral("×"), kShortWordsRole);
+  }
   m_speed->setCurrentIndex(chosen < 0 ? static_cast<int>(kFirstSpeed) : chosen);
-  m_speed->setMinimumContentsLength(static_cast<int>(say(book, "lesson.speed", {{"n", "600"}}).size()));
   m_speed->setAccessibleName(say(book, "lesson.speed.name"));
 }
 
@@ -191,6 +196,9 @@ int HeatPlace::placeFaults(int room) {
 void HeatPlace::arrange() {
   const int least = 2 * m_views.front()->minimumSizeHint().width() + kMargin;
   m_sheet->setMinimumWidth(least);
+  const QString longest = say(m_session.book, "lesson.speed", {{"n", "600"}});
+  const bool roomy = m_sheet->width() >= look::scaled(kWithWords);
+  m_speed->setMinimumContentsLength(roomy ? static_cast<int>(longest.size()) : kSpeedLetters);
   const bool wide = m_sheet->width() >= look::scaled(kWithFigures);
   const bool isInSheet = m_figures->parentWidget() == m_sheet;
   if (wide && !isInSheet) m_grid->addWidget(m_figures, 0, kFiguresColumn, 2, 1, Qt::AlignTop);

@@ -85,12 +85,20 @@ bool HeatPlot::Parts::crossesAbove(const HeatModel& model, double lineY) const {
   return false;
 }
 
+// Where the whole of it would reach over the middle, the half that matters.
+QString HeatPlot::Parts::limitWords(const text::Phrasebook& book, const PlotLimit& limit) const {
+  const QString whole = say(book, limit.code);
+  const std::string brief = std::string(limit.code) + ".brief";
+  const bool fits = QFontMetricsF(small).horizontalAdvance(whole) < area.width() * 0.45;
+  return fits || !book.has(brief) ? whole : say(book, brief);
+}
+
 void HeatPlot::Parts::markLimits(const HeatModel& model, const text::Phrasebook& book) {
   for (const PlotLimit& limit : limits) {
     if (limit.at.celsius() > hotC) continue;
     const bool above = !crossesAbove(model, y(limit.at));
     marks.push_back({{area.right() - 6, y(limit.at) + (above ? -2 : 2)},
-                     say(book, limit.code, {{"source_short", std::string()}}),
+                     limitWords(book, limit),
                      (above ? Qt::AlignBottom : Qt::AlignTop) | Qt::AlignRight,
                      false,
                      false});

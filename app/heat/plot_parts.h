@@ -57,6 +57,7 @@ struct HeatPlot::Parts {
   void paintDegrees(QPainter& painter) const;
   void markCurves(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes);
   void markEvents(const HeatModel& model, const text::Phrasebook& book);
+  [[nodiscard]] QString limitWords(const text::Phrasebook& book, const PlotLimit& limit) const;
   void markLimits(const HeatModel& model, const text::Phrasebook& book);
   [[nodiscard]] bool crossesAbove(const HeatModel& model, double lineY) const;
   void paintMark(QPainter& painter, const Mark& mark) const;
