@@ -96,7 +96,7 @@ void ThingIndex::addWiring(const text::Phrasebook& book, const site::Site& site)
   for (const site::Circuit& circuit : site.all<site::Circuit>()) {
     const rules::Subject subject{SubjectKind::Circuit, circuit.id.text()};
     add({subject, named(subject.kind, subject.id), QString::fromStdString(circuit.purpose)}, circuitName(site, circuit),
-        {say(book, "find.breaker")});
+        {say(book, "find.circuit")});
   }
   for (const site::Cord& cord : site.all<site::Cord>()) {
     const rules::Subject subject{SubjectKind::Cord, cord.id.text()};

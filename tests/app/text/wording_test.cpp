@@ -37,6 +37,19 @@ const Phrasebook& english() {
   return book;
 }
 
+// The reader takes the last of two and says nothing.
+TEST(Wording, NoKeyStandsTwiceInTheBook) {
+  std::ifstream file("resources/words/en.json");
+  const std::regex key(R"re(^\s*"([^"]+)":)re");
+  std::set<std::string> seen;
+  std::smatch found;
+  for (std::string line; std::getline(file, line);) {
+    if (!std::regex_search(line, found, key)) continue;
+    EXPECT_TRUE(seen.insert(found[1].str()).second) << found[1].str();
+  }
+  EXPECT_GT(seen.size(), 500U);
+}
+
 TEST(Wording, EveryErrorOfTheSourcesHasASentence) {
   const auto codes = foundIn({"core", "app"}, std::regex(R"re(\bError\{\s*"([a-z0-9_]+\.[a-z0-9_.]+)")re"));
   EXPECT_GT(codes.size(), 40U);
