@@ -204,7 +204,7 @@ void HeatPlace::arrange() {
   if (wide && !isInSheet) m_grid->addWidget(m_figures, 0, kFiguresColumn, 2, 1, Qt::AlignTop);
   if (!wide && isInSheet) m_column->take(m_figures);
   const int others = m_choosers.front()->sizeHint().height() + m_caution->heightForWidth(m_sheet->width()) +
-                     kCautionRow * m_grid->verticalSpacing();
+                     (kCautionRow - 1) * m_grid->verticalSpacing();  // a row without widgets has none
   const int room = m_sheet->height() - others - placeFaults(m_sheet->height() - others);
   const int views = m_views.front()->minimumSizeHint().height();
   const bool fits = room >= views + m_chart->comfortableHeight();
