@@ -135,7 +135,7 @@ class MappingTest : public StoryTest {
     const auto column = std::ranges::find(columns, "breaker", &ListingColumn::key) - columns.begin();
     return outletTable().listing().index(row, static_cast<int>(column));
   }
-  // Ten outlets get the second breaker, by the list's own menu.
+  // Ten outlets get the second breaker of whichever panel has breakers, pasted into the list.
   void pasteBreakersByMouse() {
     const text::Phrasebook& book = window->session().book;
     clickTab(tabsNamed("window.sides"), say(book, "window.side.lists"));
@@ -150,9 +150,9 @@ class MappingTest : public StoryTest {
     checkPasted();
     clickTab(tabsNamed("window.sides"), say(book, "window.side.plan"));
   }
-  [[nodiscard]] static QString pastedBreakers() { return QStringLiteral("1A-2\n").repeated(10); }
+  [[nodiscard]] static QString pastedBreakers() { return QStringLiteral("2\n").repeated(10); }
   void checkPasted() const {
-    for (int row = 0; row < 10; ++row) EXPECT_EQ(breakerCell(row).data().toString(), "1A-2") << row;
+    for (int row = 0; row < 10; ++row) EXPECT_TRUE(breakerCell(row).data().toString().endsWith("-2")) << row;
   }
   void placeRow(double fromM, double toM, double atM) { drag(onPlan(fromM, atM), onPlan(toM, atM)); }
 
