@@ -202,7 +202,8 @@ QString MapCanvas::nameOf(const ItemRef& item) const {
     parts << m_content.panels[i].name << m_content.panels[i].system << m_content.panels[i].circuitFigure;
     severity = m_content.panels[i].severity;
   } else if (item.kind == ItemKind::Room) {
-    parts << m_content.rooms[i].name;
+    const rules::Subject room{rules::SubjectKind::Room, m_content.rooms[i].id.text()};
+    parts << QString::fromStdString(subjectName(book, *m_session.document.shown(), room));
     if (m_content.rooms[i].corridor) parts << say(book, "field.room_use.corridor");
   }
   if (severity >= rules::Severity::Caution) parts.prepend(QString::fromStdString(text::signalWord(book, severity)));

@@ -230,6 +230,7 @@ std::vector<ItemRef> MapCanvas::itemsInOrder() const {
   add(ItemKind::Machine, m_content.machines.size());
   add(ItemKind::Load, m_content.loads.size());
   add(ItemKind::Panel, m_content.panels.size());
+  add(ItemKind::Room, m_content.rooms.size());
   return all;
 }
 

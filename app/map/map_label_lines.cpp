@@ -92,6 +92,7 @@ std::optional<rules::Subject> subjectOf(const MapContent& content, const ItemRef
     case ItemKind::Machine:
       return rules::Subject{SubjectKind::Machine, content.machines[i].id.text()};
     case ItemKind::Room:
+      return rules::Subject{SubjectKind::Room, content.rooms[i].id.text()};
     case ItemKind::Plug:
       return std::nullopt;
   }
@@ -110,6 +111,7 @@ std::optional<ItemRef> itemOf(const MapContent& content, const rules::Subject& s
   if (subject.kind == SubjectKind::Panel) return find(content.panels, ItemKind::Panel);
   if (subject.kind == SubjectKind::FixedLoad) return find(content.loads, ItemKind::Load);
   if (subject.kind == SubjectKind::Machine) return find(content.machines, ItemKind::Machine);
+  if (subject.kind == SubjectKind::Room) return find(content.rooms, ItemKind::Room);
   for (const MapCord& cord : content.cords) {
     if (cord.machine < 0) continue;
     const auto isCord = [&](const MapCordPart& part) { return part.cord && part.cord->text() == subject.id; };

@@ -26,6 +26,14 @@ void addMove(site::Edit& edit, const site::Site& site, const decltype(T::id)& id
   edit.changes.emplace_back(site::Change<T>{*before, std::move(after)});
 }
 
+void addMove(site::Edit& edit, const site::Site& site, const site::RoomId& id, const Shift& shift) {
+  const site::Room* before = site.find<site::Room>(id);
+  if (before == nullptr) return;
+  site::Room after = *before;
+  for (geometry::Point& corner : after.outline) corner = {corner.xM + shift.rightM, corner.yM + shift.downM};
+  edit.changes.emplace_back(site::Change<site::Room>{*before, std::move(after)});
+}
+
 template <class Alter>
 EditResult alteredFloor(const site::Site& site, const site::FloorId& id, const char* code, Alter&& alter) {
   const site::Floor* before = site.find<site::Floor>(id);
@@ -69,6 +77,7 @@ EditResult moveEach(const site::Site& site, const std::vector<Moved>& things,
     if (subject.kind == SubjectKind::FixedLoad) {
       addMove<site::FixedLoad>(edit, site, site::FixedLoadId(subject.id), shift);
     }
+    if (subject.kind == SubjectKind::Room) addMove(edit, site, site::RoomId(subject.id), shift);
     if (subject.kind != SubjectKind::Machine) continue;
     const std::size_t before = edit.changes.size();
     for (const site::HookupId& id : hookups) {

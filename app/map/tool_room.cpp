@@ -97,6 +97,7 @@ class RoomTool : public DragTool {
           if (!edit) return edit.error();
           const auto done = canvas().session().document.apply(edit.value());
           if (!done) return done.error();
+          canvas().session().selection.choose({{rules::SubjectKind::Room, room.id.text()}});
           return std::nullopt;
         },
         &canvas());

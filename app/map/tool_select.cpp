@@ -56,7 +56,7 @@ class SelectTool : public MapTool {
     if (did == Doing::Moving) finishMove();
     if (did == Doing::Boxing) chooseIn(QRectF(m_from.at, m_to.at).normalized());
     if (did == Doing::Roping) chooseIn(m_rope);
-    if (did == Doing::Pressed && !m_item) canvas().session().selection.clear();
+    if (did == Doing::Pressed && !m_item) chooseRoom();
     if (did == Doing::Pressed && m_item && m_item->kind == ItemKind::Plug) chooseMachineOfPlug();
     canvas().update();
   }
@@ -130,6 +130,14 @@ class SelectTool : public MapTool {
     const QPointF way = m_to.metres - m_from.metres;
     canvas().apply(moveThings(canvas().session().document.site(), canvas().session().selection.chosen(),
                               canvas().hookupsShown(), {way.x(), way.y()}));
+  }
+
+  // What lies under everything else: the room, or nothing.
+  void chooseRoom() {
+    const auto room = canvas().roomAt(m_to.at);
+    if (!room) return canvas().session().selection.clear();
+    canvas().choose(*room, m_to.modifiers.testFlag(Qt::ShiftModifier));
+    canvas().state().focus = room;
   }
 
   // With Shift they join what is chosen.

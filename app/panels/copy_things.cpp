@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Copies of things, and what an edit added.
+#include <algorithm>
+
 #include "panels/fresh_id.h"
 #include "panels/new_things.h"
 
@@ -14,6 +16,12 @@ constexpr double kBesideM = 1.0;
 
 void moveBeside(std::optional<site::Place>& place) {
   if (place) place->at.xM += kBesideM;
+}
+
+// Wall to wall with the first.
+void moveAside(site::Room& room) {
+  const auto [left, right] = std::ranges::minmax(room.outline, {}, &geometry::Point::xM);
+  for (geometry::Point& corner : room.outline) corner.xM += right.xM - left.xM;
 }
 
 // Labels go on counting from one copy to the next, as each is already in the site.
@@ -47,6 +55,8 @@ void copySubject(site::Site& copy, const Subject& subject, site::Edit& edit) {
       return copyOne<site::Cord>(copy, subject.id, edit, [&](site::Cord& twin) { twin.label = nextCordLabel(copy); });
     case SubjectKind::Pad:
       return copyOne<site::Pad>(copy, subject.id, edit, [](site::Pad&) {});
+    case SubjectKind::Room:
+      return copyOne<site::Room>(copy, subject.id, edit, [](site::Room& twin) { moveAside(twin); });
     case SubjectKind::Hookup:
     case SubjectKind::Circuit:
     case SubjectKind::Panel:
@@ -76,7 +86,8 @@ std::optional<Subject> addedBy(const site::Edit& edit) {
          {added<site::Outlet>(change, SubjectKind::Outlet), added<site::Panel>(change, SubjectKind::Panel),
           added<site::Circuit>(change, SubjectKind::Circuit), added<site::FixedLoad>(change, SubjectKind::FixedLoad),
           added<site::Machine>(change, SubjectKind::Machine), added<site::Cord>(change, SubjectKind::Cord),
-          added<site::Pad>(change, SubjectKind::Pad), added<site::Hookup>(change, SubjectKind::Hookup)}) {
+          added<site::Pad>(change, SubjectKind::Pad), added<site::Hookup>(change, SubjectKind::Hookup),
+          added<site::Room>(change, SubjectKind::Room)}) {
       if (subject) return subject;
     }
   }

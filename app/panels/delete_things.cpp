@@ -18,7 +18,7 @@ using rules::SubjectKind;
 struct Doomed {
   std::tuple<std::set<site::PanelId>, std::set<site::CircuitId>, std::set<site::OutletId>, std::set<site::RunId>,
              std::set<site::FixedLoadId>, std::set<site::MachineId>, std::set<site::CordId>, std::set<site::PadId>,
-             std::set<site::HookupId>, std::set<site::ExtensionUseId>, std::set<site::EventId>>
+             std::set<site::HookupId>, std::set<site::ExtensionUseId>, std::set<site::EventId>, std::set<site::RoomId>>
       ids;
 
   template <class Id>
@@ -64,6 +64,9 @@ void addSubject(const Subject& subject, Doomed& doomed) {
       return;
     case SubjectKind::FixedLoad:
       doomed.add(site::FixedLoadId(subject.id));
+      return;
+    case SubjectKind::Room:
+      doomed.add(site::RoomId(subject.id));
       return;
   }
 }
@@ -210,6 +213,7 @@ Deletion deletionOf(const site::Site& site, const std::vector<Subject>& subjects
   removeAll<site::Machine>(site, doomed, deletion.edit);
   removeAll<site::Cord>(site, doomed, deletion.edit);
   removeAll<site::Pad>(site, doomed, deletion.edit);
+  removeAll<site::Room>(site, doomed, deletion.edit);
   letGo(site, doomed, deletion);
   dropAcceptances(site, doomed, deletion);
   return deletion;

@@ -42,6 +42,8 @@ bool isThere(const site::Site& site, const rules::Subject& subject) {
       return find<site::Pad>(site, subject) != nullptr;
     case SubjectKind::FixedLoad:
       return find<site::FixedLoad>(site, subject) != nullptr;
+    case SubjectKind::Room:
+      return find<site::Room>(site, subject) != nullptr;
   }
   return false;
 }
@@ -68,6 +70,8 @@ std::string subjectName(const text::Phrasebook& book, const site::Site& site, co
       return orId(find<site::Pad>(site, subject)->name, subject.id);
     case SubjectKind::FixedLoad:
       return orId(find<site::FixedLoad>(site, subject)->name, subject.id);
+    case SubjectKind::Room:
+      return named("panel.name.room", roomName(*find<site::Room>(site, subject)));
   }
   return subject.id;
 }

@@ -88,6 +88,8 @@ FieldGroups fieldsOf(const site::Site& site, const rules::Subject& subject, cons
       return padFields(in, site::PadId(subject.id));
     case SubjectKind::FixedLoad:
       return loadFields(in, site::FixedLoadId(subject.id));
+    case SubjectKind::Room:
+      return roomFields(in, site::RoomId(subject.id));
   }
   return {};
 }

@@ -17,7 +17,8 @@ namespace cordreach::rules {
 // By ANSI Z535 meaning, worst last.
 enum class Severity { Ok, Notice, Caution, Warning, Danger };
 
-enum class SubjectKind { Hookup, Machine, Cord, Outlet, Circuit, Panel, Pad, FixedLoad };
+// No rule speaks of a room; people choose one as they choose an outlet.
+enum class SubjectKind { Hookup, Machine, Cord, Outlet, Circuit, Panel, Pad, FixedLoad, Room };
 
 struct Subject {
   SubjectKind kind;

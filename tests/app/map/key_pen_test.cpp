@@ -143,6 +143,7 @@ TEST_F(KeyPenTest, ARoomIsDrawnNamedAndChosen) {
   press(Qt::Key_Return);
   ASSERT_EQ(all<site::Room>().size(), 1U);
   EXPECT_EQ(all<site::Room>()[0].number, "104");
+  EXPECT_TRUE(selection.holds({SubjectKind::Room, all<site::Room>()[0].id.text()}));
 }
 
 TEST_F(KeyPenTest, TabBringsItToThingsAndARunIsDrawnWithItsBend) {
