@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "map/map_accessible.h"
 #include "map/map_figures.h"
 #include "map/plug_targets.h"
 #include "panels/delete_things.h"
@@ -31,6 +32,7 @@ MapCanvas::MapCanvas(Session& session, MapMoment& moment, QWidget* parent)
   setAttribute(Qt::WA_InputMethodEnabled, false);
   grabGesture(Qt::PinchGesture);
   setMinimumSize(320, 220);
+  installMapAccessibility();  // before the first word is said of it
   use(ToolKind::Select);
 }
 

@@ -20,7 +20,6 @@
 #include "map/arrange_menu.h"
 #include "map/circuit_bar.h"
 #include "map/list_bars.h"
-#include "map/map_accessible.h"
 #include "map/map_canvas.h"
 #include "map/map_figures.h"
 #include "map/map_key.h"
@@ -60,7 +59,6 @@ MapView::MapView(Session& session, QWidget* parent)
       m_row(new QBoxLayout(QBoxLayout::LeftToRight)),
       m_hint(new QLabel(m_canvas)),
       m_floorDwell(new QTimer(this)) {
-  installMapAccessibility();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);

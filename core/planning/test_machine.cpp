@@ -45,10 +45,20 @@ std::vector<const site::Outlet*> inOrder(const site::Site& site, const std::opti
   return outlets;
 }
 
+// Nothing of what was planned, and nothing that was accepted for it.
+site::Site emptied(site::Site site) {
+  site.all<site::Hookup>() = {};
+  site.all<site::ExtensionUse>() = {};
+  site.all<site::Event>() = {};
+  site.all<site::Acceptance>() = {};
+  return site;
+}
+
 // The emptied building with the machine in it, whose one plug goes from outlet to outlet.
 class Rounds {
  public:
-  Rounds(const site::Site& site, const site::Machine& machine) : m_site(site), m_question(questionOf(machine)) {}
+  Rounds(const site::Site& site, const site::Machine& machine)
+      : m_site(site), m_emptied(emptied(site)), m_question(questionOf(machine)) {}
 
   TestedOutlet at(const site::Outlet& outlet, const base::Progress& progress) {
     const auto [start, contact] = bestPlugStart(m_site, m_question.inlet.cord.plug, outlet);
@@ -58,6 +68,7 @@ class Rounds {
     study::StudyOptions options;
     options.panels = {m_site.at<site::Circuit>(contact->assignment->circuit).panel};
     options.likelyOnly = true;
+    options.inTime = false;
     options.progress.stop = progress.stop;
     const study::Answer answer = study::assess(*m_trial, options);
     const study::HookupAnswer* hookup = answer.find(cordSiteHookup());
@@ -74,7 +85,7 @@ class Rounds {
  private:
   void plugInto(const site::OutletSocket& socket) {
     if (!m_trial) {
-      m_question.at = SiteContact{&m_site, socket.outlet, socket.contact};
+      m_question.at = SiteContact{&m_emptied, socket.outlet, socket.contact};
       m_trial = cordSite(m_question, {}, nullptr);
       return;
     }
@@ -89,6 +100,7 @@ class Rounds {
   }
 
   const site::Site& m_site;
+  site::Site m_emptied;
   CordQuestion m_question;
   std::optional<site::Site> m_trial;
 };

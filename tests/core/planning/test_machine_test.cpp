@@ -46,11 +46,13 @@ TEST(TestMachine, FindsTheFarOutletLowAndTheNearOneNot) {
   EXPECT_TRUE(all[1].tooLow);
 }
 
-TEST(TestMachine, AnswersWhatTheCordQuestionAnswersThere) {
+TEST(TestMachine, AnswersWhatTheCordQuestionAnswersWhereNothingElseIsPlanned) {
   const SmallBuilding building = corridor();
+  site::Site alone = building.site;
+  alone.all<site::Hookup>() = {};
   CordQuestion question;
   question.inlet = building.site.at<site::Machine>(site::MachineId("M2")).inlets.front();
-  question.at = SiteContact{&building.site, site::OutletId("1-02"), "upper"};
+  question.at = SiteContact{&alone, site::OutletId("1-02"), "upper"};
   const auto judged = judgeCases(question, nullptr);
   EXPECT_NEAR(tested(building.site)[1].atMachine.si(), judged.front().answer.voltage.likely.si(), 1e-6);
 }
