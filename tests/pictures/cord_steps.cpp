@@ -1,30 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pictures/cord_steps.h"
 
-#include <QApplication>
-#include <QTemporaryDir>
 #include <QTest>
 
 #include "desk/cord_place.h"
 #include "desk/question_row.h"
-#include "shell/main_window.h"
+#include "pictures/step_window.h"
 
 namespace cordreach::guide {
 namespace {
 
 using namespace app;
 
-constexpr QSize kWindow{1280, 800};
-
 class Steps {
  public:
-  explicit Steps(QString folder) : m_folder(std::move(folder)) {
-    m_settings.setWindowGeometry({});
-    m_settings.setPlace("cord");
-    m_window = std::make_unique<MainWindow>(m_settings, m_recovery.path());
-    m_window->files().showDemo();
-    m_window->resize(kWindow);
-    m_window->show();
+  Steps(const QString& folder, look::Ground ground) : m_step(folder, ground, "cord") {
+    m_step.window().files().showDemo();
   }
 
   bool draw() {
@@ -36,7 +27,7 @@ class Steps {
   }
 
  private:
-  [[nodiscard]] CordPlace& place() { return static_cast<CordPlace&>(*m_window->placeOf("cord")); }
+  [[nodiscard]] CordPlace& place() { return static_cast<CordPlace&>(*m_step.window().placeOf("cord")); }
 
   void ask(const char* outlet, double feet) {
     place().model().change([&](CordInputs& inputs) {
@@ -56,26 +47,14 @@ class Steps {
     return drawn;
   }
   bool save(const char* name) {
-    const auto settled = [this] { return place().model().gridIsFresh() && !m_window->session().judge.isBusy(); };
-    if (!QTest::qWaitFor(settled, 120000)) return false;
-    QTest::qWait(50);
-    return m_window->grab().save(m_folder + "/" + name + ".png");
+    return m_step.save(name, [this] { return place().model().gridIsFresh(); });
   }
 
-  QString m_folder;
-  QTemporaryDir m_recovery;
-  look::Settings m_settings;
-  std::unique_ptr<MainWindow> m_window;
+  StepWindow m_step;
 };
 
 }  // namespace
 
-bool drawCordSteps(const QString& folder, look::Ground ground) {
-  const look::Choices plain{text::UnitSystem::Us, 1, ground, false, true};
-  look::Settings settings;
-  settings.setChoices(plain);
-  look::setPresent(*static_cast<QApplication*>(QApplication::instance()), look::lookOf(plain, false));
-  return Steps(folder).draw();
-}
+bool drawCordSteps(const QString& folder, look::Ground ground) { return Steps(folder, ground).draw(); }
 
 }  // namespace cordreach::guide
