@@ -259,10 +259,13 @@ void paintOver(QPainter& painter, const PaintScene& scene) {
     if (!scene.state.held) paintTip(painter, scene, *scene.state.focus);
     painter.setPen(QPen(look::tokens().select, 2));
     painter.setBrush(Qt::NoBrush);
-    if (scene.state.focus->kind == ItemKind::Room) outlineRoom(painter, scene, *scene.state.focus);
-    const double radius =
-        ringRadius(scene, *scene.state.focus, 18) + (scene.state.focus->kind == ItemKind::Machine ? 2 : 0);
-    painter.drawEllipse(scene.layout.at(*scene.state.focus), radius, radius);
+    if (scene.state.focus->kind == ItemKind::Room) {
+      outlineRoom(painter, scene, *scene.state.focus);
+    } else {
+      const double radius =
+          ringRadius(scene, *scene.state.focus, 18) + (scene.state.focus->kind == ItemKind::Machine ? 2 : 0);
+      painter.drawEllipse(scene.layout.at(*scene.state.focus), radius, radius);
+    }
   }
   if (scene.state.ring) paintRing(painter, scene, *scene.state.ring);
   paintHeld(painter, scene);

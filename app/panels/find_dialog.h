@@ -25,7 +25,7 @@ class FindDialog : public QDialog {
   [[nodiscard]] QLineEdit* line() const { return m_line; }
   [[nodiscard]] QListWidget* list() const { return m_list; }
   [[nodiscard]] QString said() const;
-  // Empty and ready to be typed in.
+  // Ready to be typed in: what was typed last is chosen.
   void begin();
 
  signals:

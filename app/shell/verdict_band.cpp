@@ -40,6 +40,7 @@ VerdictBand::VerdictBand(const text::Phrasebook& book, QWidget* parent)
   setAccessibleName(say(book, "window.verdict"));
   m_after->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   m_after->setWordWrap(true);
+  m_after->setTextFormat(Qt::PlainText);  // it names cords as their owners do
   m_announceSoon.setSingleShot(true);
   m_announceSoon.setInterval(kStillMs);
   connect(&m_announceSoon, &QTimer::timeout, this, &VerdictBand::announce);

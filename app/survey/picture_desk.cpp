@@ -153,7 +153,10 @@ std::optional<base::Result<Plan>> PictureDesk::planOf(const QByteArray& content)
   }
   auto opened = PdfPages::open(content);
   if (!opened) return base::Result<Plan>(opened.error());
-  const std::shared_ptr<PdfPages> pages = std::move(opened).value();
+  // Whoever lets it go last: it is of this thread.
+  const std::shared_ptr<PdfPages> pages(std::move(opened).value().release(), [](PdfPages* last) {
+    QMetaObject::invokeMethod(qApp, [last] { delete last; });
+  });
   int page = 0;
   if (pages->count() > 1) {
     PageDialog dialog(m_session.book, *pages, m_parent);

@@ -76,8 +76,9 @@ bool runWatched(QWidget* parent, const text::Phrasebook& book, std::function<voi
   });
   look.start(kLookMs);
   dialog.exec();
-  job->stop = !job->done;
-  return job->done;
+  const bool done = job->done;  // once: what is stopped ends too, but is no answer
+  job->stop = !done;
+  return done;
 }
 
 }  // namespace cordreach::app

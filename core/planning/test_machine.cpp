@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "base/contract.h"
+#include "planning/cord_plan.h"
 #include "planning/cord_question.h"
 #include "planning/cord_site.h"
 #include "rules/rule_table.h"
@@ -24,12 +25,7 @@ const site::Inlet& hungriestInlet(const site::Machine& machine) {
 
 CordQuestion questionOf(const site::Machine& machine) {
   CordQuestion question;
-  question.name = machine.name;
-  question.inlet = hungriestInlet(machine);
-  if (machine.shaftPower) question.shaftPower = machine.shaftPower->value;
-  question.kind = machine.kind;
-  question.doubleInsulated = machine.doubleInsulated;
-  question.wet = machine.wet;
+  askAbout(machine, hungriestInlet(machine), question);
   return question;
 }
 
@@ -45,12 +41,10 @@ std::vector<const site::Outlet*> inOrder(const site::Site& site, const std::opti
   return outlets;
 }
 
-// Nothing of what was planned, and nothing that was accepted for it.
+// Nothing of what was planned; the question leaves out events and what was accepted by itself.
 site::Site emptied(site::Site site) {
   site.all<site::Hookup>() = {};
   site.all<site::ExtensionUse>() = {};
-  site.all<site::Event>() = {};
-  site.all<site::Acceptance>() = {};
   return site;
 }
 

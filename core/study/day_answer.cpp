@@ -127,11 +127,11 @@ class Course {
     byMoments.run = std::max(byMoments.run, course.run);
   }
 
+  // Whoever uses it when it passes its limit, and whoever does when it is warmest.
   void addHeat(const DayCord& cord) {
-    const Duration at = clock(cord.limitAt.value_or(cord.at));
-    for (HookupAnswer* user :
-         usersAt(at, [&](const HookupAnswer& answer) { return cordIn(answer, cord) != nullptr; })) {
-      heat(cord, *cordIn(*user, cord));
+    const auto uses = [&](const HookupAnswer& answer) { return cordIn(answer, cord) != nullptr; };
+    for (const Duration& at : {clock(cord.limitAt.value_or(cord.at)), clock(cord.at)}) {
+      for (HookupAnswer* user : usersAt(at, uses)) heat(cord, *cordIn(*user, cord));
     }
   }
 
