@@ -39,6 +39,43 @@ std::string_view ruleBehind(planning::CordLimit limit) {
   return {};
 }
 
+// Of a sound cord the limit that is nearest; of another the one that its finding is about, if it is one of the five.
+const planning::LimitUse* limitToTell(const CordCandidate& candidate, std::optional<planning::CordLimit> about) {
+  const planning::LimitUse* use = planning::nearest(candidate.limits);
+  if (!about) return use;
+  for (const planning::LimitUse& one : candidate.limits) {
+    if (one.limit == *about) use = &one;
+  }
+  return use;
+}
+
+QString shareText(const text::Phrasebook& book, const planning::LimitUse& use, const QString& limit) {
+  if (!use.used) return say(book, "desk.cell.beyond");
+  if (*use.used >= kTold)
+    return say(book, "desk.cell.times", {{"times", text::numberText(book.locale(), *use.used, 1)}});
+  return say(book, "desk.cell.used", {{"limit", limit.toStdString()}, {"used_percent", 100.0 * *use.used}});
+}
+
+// Fills head and figure; what is spoken of them.
+QStringList tellCandidate(const text::Phrasebook& book, const CordCandidate& candidate, CellWords& words) {
+  words.severity = candidate.verdict;
+  const bool sound = candidate.verdict < Severity::Caution;
+  const std::optional<planning::CordLimit> about = planning::limitOfFinding(candidate.limit);
+  const planning::LimitUse* use = limitToTell(candidate, sound ? std::nullopt : about);
+  const QString limit = use == nullptr ? QString() : say(book, "desk.limit." + std::string(nameOf(use->limit)));
+  const QString why = candidate.limit.empty() ? QString() : say(book, "short." + candidate.limit);
+  QStringList spoken{QString::fromStdString(text::signalWord(book, candidate.verdict))};
+  if (sound) {
+    words.head = spoken.first();
+  } else {
+    words.head = about ? limit : why;
+  }
+  if (use != nullptr && (sound || about)) words.figure = shareText(book, *use, limit);
+  if (!why.isEmpty()) spoken << why;
+  if (!words.figure.isEmpty()) spoken << words.figure;
+  return spoken;
+}
+
 }  // namespace
 
 QString candidateName(const text::Phrasebook& book, const CordCandidate& candidate) {
@@ -63,8 +100,7 @@ CellWords cellWords(const CordModel& model, const CordCell& cell) {
   const text::Phrasebook& book = model.book();
   const CordGrid& grid = model.grid();
   CellWords words;
-  const QString name = gaugeText(book, grid.sizes.at(cell.row)) + ", " + lengthText(book, grid.lengths.at(cell.column));
-  QStringList spoken{name};
+  QStringList spoken{gaugeText(book, grid.sizes.at(cell.row)) + ", " + lengthText(book, grid.lengths.at(cell.column))};
   const CordCandidate* candidate = grid.at(cell.row, cell.column);
   if (model.isTooShort(cell.column)) {
     words.tooShort = true;
@@ -75,27 +111,7 @@ CellWords cellWords(const CordModel& model, const CordCell& cell) {
     words.head = QStringLiteral("…");
     spoken << say(book, "window.verdict.working");
   } else {
-    words.severity = candidate->verdict;
-    const bool sound = candidate->verdict < Severity::Caution;
-    const auto about = planning::limitOfFinding(candidate->limit);
-    const planning::LimitUse* use = planning::nearest(candidate->limits);
-    for (const planning::LimitUse& one : candidate->limits) {
-      if (!sound && about && one.limit == *about) use = &one;
-    }
-    const QString limit = use == nullptr ? QString() : say(book, "desk.limit." + std::string(nameOf(use->limit)));
-    const QString signal = QString::fromStdString(text::signalWord(book, candidate->verdict));
-    const QString why = candidate->limit.empty() ? QString() : say(book, "short." + candidate->limit);
-    words.head = sound ? signal : about ? limit : why;
-    if (use != nullptr && (sound || about)) {
-      words.figure =
-          !use->used ? say(book, "desk.cell.beyond")
-          : *use->used >= kTold
-              ? say(book, "desk.cell.times", {{"times", text::numberText(book.locale(), *use->used, 1)}})
-              : say(book, "desk.cell.used", {{"limit", limit.toStdString()}, {"used_percent", 100.0 * *use->used}});
-    }
-    spoken << signal;
-    if (!why.isEmpty()) spoken << why;
-    if (!words.figure.isEmpty()) spoken << words.figure;
+    spoken << tellCandidate(book, *candidate, words);
   }
   for (const std::string& label : model.cartIn(cell)) spoken << say(book, "panel.name.cord", {{"name", label}});
   if (model.chosenCell() == cell) spoken << say(book, "desk.cell.chosen");

@@ -99,7 +99,7 @@ units::Length stepOf(Measure measure) {
 
 CordInputs startInputs(const site::Site& site) {
   CordInputs inputs;
-  inputs.plate.name = "A";
+  inputs.plate.name.assign(1, 'A');  // from a literal, g++ 12 at -O2 warns of its own library's copy
   inputs.plate.plate = site::known(12.0 * units::ampere);
   inputs.plate.cord.size = site::known(units::WireSize::awg(14));
   inputs.plate.cord.length = site::known(50.0 * units::foot);
