@@ -11,6 +11,7 @@ class ImpedanceLaw final : public LoadLaw {
  public:
   explicit ImpedanceLaw(std::complex<double> admittanceS) { m_point.admittanceS = admittanceS; }
   [[nodiscard]] LoadPoint at(double /*voltageV*/) const override { return m_point; }
+  [[nodiscard]] const LoadPoint* always() const override { return &m_point; }
 
  private:
   LoadPoint m_point;

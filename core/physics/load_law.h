@@ -25,6 +25,9 @@ class LoadLaw {
   [[nodiscard]] virtual LoadPoint at(double voltageV) const = 0;
   // With the rotor locked; the same as at() for what cannot stall.
   [[nodiscard]] virtual LoadPoint stalledAt(double voltageV) const { return at(voltageV); }
+  // What at() answers if that is the same at every voltage, running or not: a plain impedance. It lives as long as the
+  // law.
+  [[nodiscard]] virtual const LoadPoint* always() const { return nullptr; }
   // The voltage below which it has no running point; 0 for what cannot stall.
   [[nodiscard]] virtual double pullOutVoltageV() const { return 0.0; }
 };

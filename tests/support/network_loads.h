@@ -9,24 +9,12 @@
 #include <memory>
 #include <utility>
 
+#include "physics/load_impedance.h"
 #include "physics/load_law.h"
 
 namespace cordreach::testing {
 
 using Law = std::shared_ptr<const physics::LoadLaw>;
-
-class ImpedanceLaw : public physics::LoadLaw {
- public:
-  explicit ImpedanceLaw(std::complex<double> admittanceS) : m_admittanceS(admittanceS) {}
-  [[nodiscard]] physics::LoadPoint at(double) const override {
-    physics::LoadPoint point;
-    point.admittanceS = m_admittanceS;
-    return point;
-  }
-
- private:
-  std::complex<double> m_admittanceS;
-};
 
 // |I| ~ V^exponent above `lowestV`, the impedance it has there below: 0 is a constant current, -1 a constant power.
 class ExponentLaw : public physics::LoadLaw {
@@ -125,7 +113,7 @@ class DistortedLaw : public physics::LoadLaw {
   Figures m_figures;
 };
 
-inline Law impedanceOhm(std::complex<double> ohm) { return std::make_shared<ImpedanceLaw>(1.0 / ohm); }
+inline Law impedanceOhm(std::complex<double> ohm) { return physics::makeImpedanceLaw(ohm); }
 
 // A current of this size at this power factor (lagging), whatever the voltage down to 1 V.
 inline Law fixedCurrent(double currentA, double powerFactor = 1.0) {

@@ -175,7 +175,13 @@ void Elimination::fold(const FlatCircuit& circuit, const std::vector<LoadState>&
   if (circuit.poles == 3) foldCircuit<3>(circuit, loads);
 }
 
-void Elimination::finish(std::vector<double>& voltage) {
+void Elimination::addToBus(const FlatCircuit& circuit, const Block& drawn) {
+  const FlatPanel& panel = m_network.panels[circuit.panel];
+  const double seen[kNortonSize<1>] = {drawn.a, drawn.b, drawn.c, drawn.d, 0.0, 0.0};
+  addMapped(m_norton.data() + panel.nortonAt, panel.phases, seen, 1, circuit.phases.data());
+}
+
+void Elimination::finishPanels(std::vector<double>& voltage) {
   for (std::size_t i = m_network.panels.size(); i-- > 0;) {
     const FlatPanel& panel = m_network.panels[i];
     if (panel.phases == 1) foldPanel<1>(panel);
@@ -183,6 +189,10 @@ void Elimination::finish(std::vector<double>& voltage) {
     if (panel.phases == 3) foldPanel<3>(panel);
   }
   for (const FlatPanel& panel : m_network.panels) unfoldPanel(panel, voltage);
+}
+
+void Elimination::finish(std::vector<double>& voltage) {
+  finishPanels(voltage);
   for (const FlatCircuit& circuit : m_network.circuits) {
     if (circuit.poles == 1) unfoldSingleCircuit(circuit, voltage);
     if (circuit.poles == 2) unfoldCircuit<2>(circuit, voltage);

@@ -32,6 +32,11 @@ class Elimination {
   void fold(const FlatCircuit& circuit, const std::vector<LoadState>& loads);
   void finish(std::vector<double>& voltage);
 
+  // The same in parts, for circuits of one pole that were folded elsewhere: what such a circuit draws a volt, and the
+  // voltages of the panels alone.
+  void addToBus(const FlatCircuit& circuit, const Block& drawn);
+  void finishPanels(std::vector<double>& voltage);
+
   // With nothing drawn.
   void noLoad(std::vector<double>& voltage) const;
 

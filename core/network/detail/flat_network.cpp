@@ -63,6 +63,7 @@ FlatLoad flatLoad(const FlatCircuit& made, const Load& load, std::size_t origina
   CORDREACH_EXPECTS(!load.toPole || (*load.toPole < made.poles && *load.toPole != load.pole));
   FlatLoad flat;
   flat.law = load.law.get();
+  flat.always = load.law->always();
   flat.pullOutV = load.law->pullOutVoltageV();
   flat.original = static_cast<std::uint32_t>(original);
   const std::size_t nodeAt = made.voltageAt + load.node * 2 * made.poles;
@@ -90,7 +91,9 @@ void addLoads(FlatNetwork& flat, const FlatCircuit& made, const Circuit& circuit
   }
   flat.loads.resize(made.endLoad);
   for (std::size_t i = 0; i < circuit.loads.size(); ++i) {
-    flat.loads[nodes[circuit.loads[i].node].endLoad++] = flatLoad(made, circuit.loads[i], i);
+    const FlatLoad load = flatLoad(made, circuit.loads[i], i);
+    flat.onlyImpedances = flat.onlyImpedances && load.always != nullptr;
+    flat.loads[nodes[circuit.loads[i].node].endLoad++] = load;
   }
 }
 
@@ -114,6 +117,7 @@ void addCircuit(FlatNetwork& flat, const Circuit& circuit, std::size_t original,
   made.nortonAt = flat.nortonSize;
   flat.voltageSize += 2 * made.poles * circuit.nodes.size();
   flat.nortonSize += nortonSize(made.poles) * circuit.nodes.size();
+  flat.onlyImpedances = flat.onlyImpedances && made.poles == 1;
   addNodes(flat, made, circuit);
   addLoads(flat, made, circuit);
   flat.circuits.push_back(made);
@@ -126,6 +130,7 @@ void clear(FlatNetwork& flat) {
   flat.loads.clear();
   flat.voltageSize = 0;
   flat.nortonSize = 0;
+  flat.onlyImpedances = true;
 }
 
 void reserve(FlatNetwork& flat, const Network& network) {

@@ -25,6 +25,7 @@ enum class LoadMode : std::uint8_t {
 
 struct FlatLoad {
   const physics::LoadLaw* law = nullptr;
+  const physics::LoadPoint* always = nullptr;  // of a plain impedance
   double pullOutV = 0;
   std::uint32_t original = 0;  // index in the circuit's own list
   std::uint32_t pole = 0;      // offset of the pole's voltage in the flat array
@@ -75,6 +76,7 @@ struct FlatNetwork {
   std::vector<FlatLoad> loads;
   std::size_t voltageSize = 0;
   std::size_t nortonSize = 0;
+  bool onlyImpedances = true;  // and every circuit of one pole
 };
 
 [[nodiscard]] std::size_t nortonSize(std::size_t poles);

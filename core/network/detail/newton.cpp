@@ -41,7 +41,7 @@ Newton::Newton(FlatNetwork& network, const SolveOptions& options, Buffers& buffe
   m_buffers.voltage.resize(network.voltageSize);
   m_buffers.next.resize(network.voltageSize);
   m_buffers.norton.resize(network.nortonSize);
-  m_buffers.loads.assign(network.loads.size(), {});
+  m_buffers.loads.resize(network.loads.size());
   m_buffers.trialLoads.resize(network.loads.size());
   m_buffers.points.resize(network.loads.size());
   m_buffers.circuitMismatch.resize(network.circuits.size());
@@ -50,6 +50,13 @@ Newton::Newton(FlatNetwork& network, const SolveOptions& options, Buffers& buffe
 }
 
 EndReason Newton::run() {
+  if (m_network.onlyImpedances && !m_options.progress.stopRequested()) {
+    LinearSweep(m_network, m_elimination, m_buffers.folded).run(m_buffers.voltage, m_buffers.loads, m_buffers.points);
+    m_passes = m_steps = 1;
+    if (m_options.progress.report) m_options.progress.report(1.0);
+    return EndReason::Converged;
+  }
+  m_buffers.loads.assign(m_network.loads.size(), {});
   m_elimination.noLoad(m_buffers.next);
   evaluate(1.0);
   accept(1.0);

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "network/detail/elimination.h"
+#include "network/detail/linear_sweep.h"
 #include "network/solve.h"
 
 namespace cordreach::network::detail {
@@ -17,6 +18,7 @@ struct Buffers {
   std::vector<double> voltage;
   std::vector<double> next;
   std::vector<double> norton;
+  std::vector<Folded> folded;
   std::vector<LoadState> loads;
   std::vector<LoadState> trialLoads;
   std::vector<physics::LoadPoint> points;
