@@ -182,8 +182,8 @@ io::Table ListingModel::table() const {
     io::TableRow row;
     for (std::size_t column = 0; column < m_listing.columns().size(); ++column) {
       std::string text = m_listing.text(in, id, column);
-      if (text.empty() && m_listing.columns()[column].mayBeUnknown) text = kDontKnow;
-      row.push_back(std::move(text));
+      const bool unknown = text.empty() && m_listing.columns()[column].mayBeUnknown;
+      row.push_back(unknown ? std::string(kDontKnow) : std::move(text));
     }
     table.push_back(std::move(row));
   }
