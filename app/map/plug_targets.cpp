@@ -5,6 +5,7 @@
 
 #include "planning/outlet_choice.h"
 #include "planning/plug.h"
+#include "planning/plug_start.h"
 #include "site/queries.h"
 #include "study/assumptions.h"
 #include "tables/receptacles.h"
@@ -100,6 +101,7 @@ TargetAnswer answerOf(const site::Site& site, const Held& held, const site::Outl
   if (contact.blocked) return TargetAnswer::Blocked;
   if (contact.lockedCover) return TargetAnswer::Locked;
   if (contact.dead) return TargetAnswer::Dead;
+  if (!planning::isUsable(contact, held.hours)) return TargetAnswer::Unreliable;
   const auto fits = tables::plugFits(held.plug, contact.receptacle);
   if (fits.has_value() && !*fits) return TargetAnswer::DoesNotFit;
   const site::Circuit* circuit = contact.assignment ? &site.at<site::Circuit>(contact.assignment->circuit) : nullptr;
@@ -123,6 +125,7 @@ bool canBeTried(TargetAnswer answer) {
     case TargetAnswer::AskFirst:
     case TargetAnswer::Never:
     case TargetAnswer::Dead:
+    case TargetAnswer::Unreliable:
     case TargetAnswer::DoesNotFit:
       return true;
     case TargetAnswer::Taken:
@@ -148,6 +151,8 @@ std::string_view wordOf(TargetAnswer answer) {
       return "map.target.does_not_fit";
     case TargetAnswer::Dead:
       return "map.target.dead";
+    case TargetAnswer::Unreliable:
+      return "map.target.unreliable";
     case TargetAnswer::Blocked:
       return "map.target.blocked";
     case TargetAnswer::Locked:

@@ -19,6 +19,7 @@ enum class TargetAnswer {
   Taken,       // another plug is in it at overlapping hours
   DoesNotFit,  // the plug's configuration
   Dead,
+  Unreliable,  // switched, loose, or without power for part of the time: no plan counts on it
   Blocked,
   Locked,
   AskFirst,

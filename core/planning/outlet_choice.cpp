@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "planning/circuit_users.h"
+#include "planning/plug_start.h"
 #include "rules/finding_builder.h"
 #include "rules/protection.h"
 #include "rules/ratings.h"
@@ -46,12 +47,6 @@ bool isBusy(const site::Outlet& outlet, const site::Contact& contact, const Plug
     if (load.outlet == outlet.id && load.contact == contact.name && !load.contact.empty()) return true;
   }
   return false;
-}
-
-bool isUsable(const site::Contact& contact, const std::optional<site::Hours>& hours) {
-  if (contact.dead || contact.switched || contact.loose || contact.blocked || contact.lockedCover) return false;
-  if (!contact.poweredHours) return true;
-  return hours && contact.poweredHours->from <= hours->from && hours->until <= contact.poweredHours->until;
 }
 
 std::size_t receptaclesOn(const site::CircuitId& circuit, const site::Site& site) {

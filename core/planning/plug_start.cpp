@@ -1,16 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "planning/plug_start.h"
 
+#include "rules/sockets.h"
 #include "site/queries.h"
 #include "tables/receptacles.h"
 
 namespace cordreach::planning {
 
+bool isUsable(const site::Contact& contact, const std::optional<site::Hours>& hours) {
+  if (contact.dead || contact.switched || contact.loose || contact.blocked || contact.lockedCover) return false;
+  return rules::isPoweredThrough(contact, hours);
+}
+
 PlugStart plugStartAt(const site::Site& site, const std::string& plug, const site::Contact& contact) {
   const site::Circuit* circuit = contact.assignment ? site.find<site::Circuit>(contact.assignment->circuit) : nullptr;
   const site::UseClass use = site::useOf(contact, circuit);
   if (use == site::UseClass::Never) return PlugStart::Never;
-  if (contact.dead || contact.blocked || contact.lockedCover || contact.loose) return PlugStart::Unusable;
+  if (!isUsable(contact, {})) return PlugStart::Unusable;
   if (!tables::plugFits(plug, contact.receptacle).value_or(true)) return PlugStart::DoesNotFit;
   return use == site::UseClass::AskFirst ? PlugStart::AskFirst : PlugStart::Free;
 }

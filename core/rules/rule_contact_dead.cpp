@@ -2,23 +2,15 @@
 // A contact without power for some or all of the hookup's hours.
 #include "rules/all_rules.h"
 #include "rules/finding_builder.h"
+#include "rules/sockets.h"
 
 namespace cordreach::rules {
-
-namespace {
-
-bool poweredThroughout(const site::Contact& contact, const std::optional<site::Hours>& hours) {
-  if (!contact.poweredHours) return true;
-  return hours && contact.poweredHours->from <= hours->from && hours->until <= contact.poweredHours->until;
-}
-
-}  // namespace
 
 Findings contactDead(const Case& in, const Rule& rule) {
   Findings found;
   for (const HookupCase& hookup : in.hookups()) {
     if (hookup.contact == nullptr) continue;
-    const bool powered = poweredThroughout(*hookup.contact, hookup.hookup->hours);
+    const bool powered = isPoweredThrough(*hookup.contact, hookup.hookup->hours);
     if (!hookup.contact->dead && powered) continue;
     FindingBuilder finding(rule);
     finding.about(hookup, in);

@@ -25,4 +25,9 @@ std::string receptacleOf(const site::Socket& socket, const site::Site& site) {
   return {};
 }
 
+bool isPoweredThrough(const site::Contact& contact, const std::optional<site::Hours>& hours) {
+  if (!contact.poweredHours) return true;
+  return hours && contact.poweredHours->from <= hours->from && hours->until <= contact.poweredHours->until;
+}
+
 }  // namespace cordreach::rules

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
+
 #include "app/map/support.h"
 #include "map/label_placer.h"
 #include "map/plug_targets.h"
@@ -68,6 +70,24 @@ TEST(PlugTargets, NothingOutOfServiceIsOfferedAnOutlet) {
   site.all<site::Machine>().put(machine);
   const HeldPlug plug = MachinePlug{MachineId("M2"), "A", HookupId("H05")};
   EXPECT_EQ(answerTo(site, plug, {OutletId("1-31"), "upper"}), TargetAnswer::OutOfService);
+}
+
+TEST(PlugTargets, AnOutletThatIsSwitchedOrHasPowerAtOtherHoursIsNotCalledPossible) {
+  const HeldPlug plug = MachinePlug{MachineId("M2"), "A", HookupId("H05")};
+  const auto answerWith = [&](const std::function<void(site::Contact&)>& change) {
+    site::Site site = test::demoSite();
+    site::Outlet outlet = site.at<site::Outlet>(OutletId("1-31"));
+    for (site::Contact& contact : outlet.contacts) change(contact);
+    site.all<site::Outlet>().put(outlet);
+    return answerTo(site, plug, {OutletId("1-31"), "upper"});
+  };
+  EXPECT_EQ(answerWith([](site::Contact& contact) { contact.switched = true; }), TargetAnswer::Unreliable);
+  EXPECT_EQ(answerWith([](site::Contact& contact) {
+              contact.poweredHours = site::Hours{1.0 * units::hour, 2.0 * units::hour};
+            }),
+            TargetAnswer::Unreliable);
+  EXPECT_FALSE(isPossible(TargetAnswer::Unreliable));
+  EXPECT_TRUE(canBeTried(TargetAnswer::Unreliable));
 }
 
 TEST(LabelPlacer, TriesOtherSidesThenGivesUpUnlessItMust) {
