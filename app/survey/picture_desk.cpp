@@ -195,7 +195,7 @@ void PictureDesk::replace(const Plan& plan) {
   const auto older = present();
   if (!older) return;
   ReplaceDialog dialog(m_session.book, *older, plan.picture, m_parent);
-  dialog.setDeed([&]() -> std::optional<base::Error> {
+  dialog.setDeed([&]() -> base::Result<DeedEnd> {
     const auto stored = storePicture(m_session.document.path(), plan.content, plan.suffix);
     if (!stored) return stored.error();
     site::Picture newer = stored.value();
@@ -207,7 +207,7 @@ void PictureDesk::replace(const Plan& plan) {
             : replaceByPoints(site, floor()->id, newer, dialog.oldPoints(), dialog.newPoints());
     if (!edit) return edit.error();
     apply(edit);
-    return std::nullopt;
+    return DeedEnd::Done;
   });
   dialog.exec();
 }
@@ -233,7 +233,7 @@ void PictureDesk::square() {
   const auto picture = present();
   if (!picture) return;
   CornersDialog dialog(m_session.book, *picture, m_parent);
-  dialog.setDeed([&]() -> std::optional<base::Error> {
+  dialog.setDeed([&]() -> base::Result<DeedEnd> {
     const double perSheet = static_cast<double>(picture->image.width()) / picture->sheet.width();
     std::vector<QPointF> corners = dialog.view()->points();
     const PointPair oldEdge{{corners[0].x(), corners[0].y()}, {corners[1].x(), corners[1].y()}};
@@ -242,7 +242,8 @@ void PictureDesk::square() {
       const auto put = squared(image, corners);
       return put ? std::optional(std::pair(put->width(), asPng(*put))) : std::nullopt;
     });
-    if (!made || !*made) return base::Error{"picture.no_outline", {}, {}};
+    if (!made) return DeedEnd::GivenUp;
+    if (!*made) return base::Error{"picture.no_outline", {}, {}};
     const auto& [wide, content] = **made;
     const auto stored = storePicture(m_session.document.path(), content, "png");
     if (!stored) return stored.error();
@@ -252,7 +253,7 @@ void PictureDesk::square() {
     const PictureEdit edit = replaceSquared(m_session.document.site(), floor()->id, newer, oldEdge, newEdge);
     if (!edit) return edit.error();
     apply(edit);
-    return std::nullopt;
+    return DeedEnd::Done;
   });
   dialog.exec();
 }
@@ -261,7 +262,7 @@ void PictureDesk::scale() {
   const auto picture = present();
   if (!picture) return;
   ScaleDialog dialog(m_session.book, *picture, m_parent);
-  dialog.setDeed([&]() -> std::optional<base::Error> {
+  dialog.setDeed([&]() -> base::Result<DeedEnd> {
     const auto distance = dialog.distance();
     if (!distance) return distance.error();
     const auto& points = dialog.view()->points();
@@ -269,7 +270,7 @@ void PictureDesk::scale() {
                                           {points[1].x(), points[1].y()}, distance.value());
     if (!edit) return edit.error();
     apply(edit);
-    return std::nullopt;
+    return DeedEnd::Done;
   });
   dialog.exec();
 }

@@ -72,12 +72,14 @@ void PlanDialog::showEvent(QShowEvent* event) {
 
 void PlanDialog::accept() {
   if (m_deed) {
-    if (const auto fault = m_deed()) {
-      m_fault->setText(sentenceOf(m_book, *fault));
+    m_fault->hide();
+    const base::Result<DeedEnd> end = m_deed();
+    if (!end) {
+      m_fault->setText(sentenceOf(m_book, end.error()));
       m_fault->setAccessibleName(m_fault->text());
       m_fault->show();
-      return;
     }
+    if (!end || end.value() == DeedEnd::GivenUp) return;
   }
   QDialog::accept();
 }

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "base/error.h"
+#include "base/result.h"
 #include "panels/field.h"
 #include "text/phrasebook.h"
 
@@ -19,12 +19,14 @@ namespace cordreach::app {
 
 class FieldRow;
 
+enum class DeedEnd { Done, GivenUp };
+
 class PlanDialog : public QDialog {
   Q_OBJECT
 
  public:
-  // Answers with what is wrong, or nothing when it is done and the dialog may close.
-  using Deed = std::function<std::optional<base::Error>()>;
+  // Answers with what is wrong, that it is done and the dialog may close, or that nobody waited for it to be done.
+  using Deed = std::function<base::Result<DeedEnd>()>;
 
   // Words under `code`: .title, .explanation, .deed.
   PlanDialog(const text::Phrasebook& book, const std::string& code, QWidget* parent);

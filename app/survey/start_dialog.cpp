@@ -84,11 +84,11 @@ StartDialog::StartDialog(const text::Phrasebook& book, QWidget* parent) : PlanDi
     m_site = startedSite(book, {});
     QDialog::accept();
   });
-  setDeed([this, &book]() -> std::optional<base::Error> {
+  setDeed([this, &book]() -> base::Result<DeedEnd> {
     const auto said = answers();
     if (!said) return said.error();
     m_site = startedSite(book, said.value());
-    return std::nullopt;
+    return DeedEnd::Done;
   });
   row("name")->editor()->setFocus();
 }

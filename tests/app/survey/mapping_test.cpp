@@ -5,6 +5,8 @@
 #include <QDir>
 #include <QGuiApplication>
 #include <QLabel>
+#include <QProgressDialog>
+#include <QPushButton>
 #include <QSpinBox>
 
 #include "app/survey/mapping.h"
@@ -74,7 +76,11 @@ TEST_F(MappingTest, FromAnEmptyWindowToASavedFloor) {
   pasteBreakersByMouse();
   ASSERT_TRUE(settles());
   showOverlayByMouse("map.overlay.trust");
-  EXPECT_FALSE(canvas().content().outlets.front().figure.isEmpty());
+  const auto saysHow = [](const MapOutlet& outlet) { return !outlet.figure.isEmpty(); };
+  EXPECT_EQ(std::ranges::count_if(canvas().content().outlets, saysHow),
+            std::ranges::count_if(canvas().content().outlets,
+                                  [](const MapOutlet& outlet) { return outlet.look != OutletLook::Unknown; }));
+  EXPECT_TRUE(std::ranges::any_of(canvas().content().outlets, saysHow));
 
   const site::Site whole = document().site();
   const QString path = folder.path() + "/elm/house.json";
@@ -178,6 +184,29 @@ TEST_F(MappingTest, APhotoIsSquaredByKeysAndUndone) {
   EXPECT_GT(floor().picture->origin.xM, before.origin.xM + 1);
   document().undo();
   EXPECT_EQ(*floor().picture, before);
+}
+
+// Squaring 24 million pixels takes longer than the moment after which the wait is shown.
+TEST_F(MappingTest, SquaringThatIsCancelledSaysNothingAndChangesNothing) {
+  begin();
+  whenAsked<ScaleDialog>([](ScaleDialog& dialog) {
+    type(dialog, "plan_distance", "100 ft");
+    QTest::keyClick(&dialog, Qt::Key_Return);
+  });
+  drop(planFile(testing::encoded(testing::planImage({6000, 4000}))));
+  ASSERT_TRUE(floor().picture.has_value());
+  const site::Site before = document().site();
+  whenAsked<CornersDialog>([this](CornersDialog& dialog) {
+    whenAsked<QProgressDialog>([](QProgressDialog& wait) { wait.findChild<QPushButton*>()->click(); });
+    QTest::keyClick(&dialog, Qt::Key_Return);
+    EXPECT_TRUE(dialog.isVisible());
+    for (const QLabel* label : dialog.findChildren<QLabel*>()) {
+      EXPECT_NE(label->text(), sentenceOf(window->session().book, {"picture.no_outline", {}, {}}));
+    }
+    QTest::keyClick(&dialog, Qt::Key_Escape);
+  });
+  pictures().square();
+  EXPECT_EQ(document().site(), before);
 }
 
 TEST_F(MappingTest, ANewerIssueReplacesThePlanAndOutletsStay) {
