@@ -37,6 +37,7 @@ PlaceRow hotRow(const text::Phrasebook& book, const site::Site& site, const rule
   if (place.high) arguments.push_back({"high_c", place.high->celsius()});
   if (place.limitGuessed) arguments.push_back({"guessed", 1.0});
   if (place.lost) arguments.push_back({"lost_w", place.lost->in(units::watt)});
+  if (place.lacksLoads) arguments.push_back({"lacks", 1.0});
   return {say(book, "place.hot.row", arguments), place.subject};
 }
 
@@ -65,9 +66,9 @@ PlaceList hotList(const text::Phrasebook& book, const Verdict& verdict, std::siz
   units::Power lost{};
   for (const rules::HotPlace& place : places) lost += place.lost.value_or(units::Power{});
   PlaceList list{say(book, "place.hot.title"), {}, say(book, "place.hot.note"), {}};
-  list.head = places.empty() ? say(book, "place.hot.none")
-                             : say(book, "place.hot.head",
-                                   {{"lost_w", lost.in(units::watt)}, {"n", static_cast<double>(places.size())}});
+  base::Arguments head{{"lost_w", lost.in(units::watt)}};
+  if (std::ranges::any_of(places, &rules::HotPlace::lacksLoads)) head.push_back({"lacks", 1.0});
+  list.head = places.empty() ? say(book, "place.hot.none") : say(book, "place.hot.head", head);
   for (const rules::HotPlace& place : places) {
     if (list.rows.size() == most) break;
     list.rows.push_back(hotRow(book, *verdict.site, place));

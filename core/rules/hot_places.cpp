@@ -63,6 +63,7 @@ HotPlace wallPlace(const study::CircuitAnswer& answer, const Case& in) {
                  .limitGuessed = !circuit.insulation};
   place.temperature = answer.wireTemperature;
   for (const study::Share& share : answer.shares) {
+    if (share.load && share.current > units::Current{}) place.lacksLoads = true;
     const study::HookupAnswer* hookup = share.hookup ? in.answer().find(*share.hookup) : nullptr;
     if (hookup == nullptr) continue;
     place.lost = place.lost.value_or(units::Power{}) + share.current * hookup->branchDrop;

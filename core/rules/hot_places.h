@@ -29,6 +29,7 @@ struct HotPlace {
   // Watts turned into heat along it: of a cord I²R both ways, as warm as its hottest stretch; of wall wire the
   // machines' amps times the volts that they lose in it, fixed loads left out. None: not told.
   std::optional<units::Power> lost{};
+  bool lacksLoads = false;  // a fixed load draws through it, and its part of the watts is not told
 };
 
 // Hottest first; what is beyond the model before all. What carries nothing is left out.

@@ -75,8 +75,15 @@ TEST(HotPlaces, TheWallLosesTheMachinesAmpsTimesTheVoltsLostInIt) {
   const HotPlace* wall = placeOf(places, HotKind::WallWire);
   ASSERT_NE(wall, nullptr);
   EXPECT_NEAR(wall->lost->in(units::watt), 42.0, 1e-9);
+  EXPECT_TRUE(wall->lacksLoads) << "the machine's part only, and that is said";
   EXPECT_EQ(wall->limit, degrees(60.0));
   EXPECT_TRUE(wall->limitGuessed);
+}
+
+TEST(HotPlaces, AWallThatMachinesAloneLoadLacksNothing) {
+  TinySite tiny;
+  tiny.circuitGiven().shares = {{site::HookupId("h1"), {}, 14.0 * ampere, 15.0 * ampere, false, false}};
+  for (const HotPlace& place : hotPlaces(tiny.site, tiny.answer)) EXPECT_FALSE(place.lacksLoads);
 }
 
 TEST(HotPlaces, WhatCarriesNothingIsLeftOut) {
