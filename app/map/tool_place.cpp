@@ -24,7 +24,7 @@ void PlaceTool::release(const ToolPointer& pointer) {
   const geometry::Point at{tenths(pointer.metres.x()), tenths(pointer.metres.y())};
   const EditResult edit = m_make(canvas().session().document.site(), {*canvas().floor(), at});
   if (!canvas().apply(edit)) return;
-  if (const auto added = addedBy(edit.value())) canvas().session().selection.choose({*added});
+  if (const auto placed = changedBy(edit.value())) canvas().session().selection.choose({*placed});
 }
 
 bool PlaceTool::key(QKeyEvent& event) {

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What each dialog of the menu asks, and how its answers become an edit.
+#include <algorithm>
+
 #include "panels/add_menu.h"
 #include "panels/field_kinds.h"
 #include "panels/field_text.h"
 #include "panels/machine_types.h"
 #include "panels/names.h"
 #include "site/file_words.h"
+#include "site/natural_order.h"
 
 namespace cordreach::app {
 
@@ -48,6 +51,7 @@ std::vector<FieldChoice> panelChoices(const site::Site& site) {
   for (const site::Panel& panel : site.all<site::Panel>()) {
     choices.push_back({panel.id.text(), panel.name.empty() ? panel.id.text() : panel.name});
   }
+  std::ranges::stable_sort(choices, site::comesBefore, &FieldChoice::text);
   return choices;
 }
 
@@ -73,10 +77,11 @@ AskDialog* AddMenu::panelDialog(QWidget* parent) {
 
 AskDialog* AddMenu::breakersDialog(QWidget* parent) {
   const Ask ask{m_session.book};
+  Field panel = ask.choice("panel", panelChoices(m_session.document.site()), false);
+  const auto chosen = m_session.selection.single();
+  if (chosen && chosen->kind == rules::SubjectKind::Panel) panel.text = chosen->id;
   return dialog(
-      "panel.add.breakers",
-      {ask.choice("panel", panelChoices(m_session.document.site()), false), ask.text("count", "12"),
-       ask.known("breaker_rating")},
+      "panel.add.breakers", {panel, ask.text("count", "12"), ask.known("breaker_rating")},
       [this](const Answers& said) -> std::optional<base::Error> {
         if (said.at("panel").empty()) return base::Error{"new.no_panel", {}, {}};
         const auto count = readText<int>(m_session.book, said.at("count"));

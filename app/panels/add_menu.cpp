@@ -51,17 +51,16 @@ std::optional<base::Error> AddMenu::take(const NewEdit& edit) {
   if (!edit.ok()) return edit.error();
   const auto done = m_session.document.apply(edit.value());
   if (!done) return done.error();
-  if (const auto subject = addedBy(edit.value())) {
-    m_session.selection.choose({*subject});
-    m_session.selection.show(*subject);
-  }
+  // What has a place is in the middle of what is looked at: nothing need be shown.
+  if (const auto subject = addedBy(edit.value())) m_session.selection.choose({*subject});
   return std::nullopt;
 }
 
 AskDialog* AddMenu::dialog(const std::string& code, const std::vector<Field>& fields, AskDialog::Deed deed,
                            QWidget* parent) {
   const text::Phrasebook& book = m_session.book;
-  return new AskDialog(book, {book.say(code), {}, book.say("panel.add.deed")}, fields, std::move(deed), parent);
+  const std::string title = say(book, code).remove(u'…').remove(u'&').toStdString();  // without what menus need
+  return new AskDialog(book, {title, {}, book.say("panel.add.deed")}, fields, std::move(deed), parent);
 }
 
 void AddMenu::changeEvent(QEvent* event) {

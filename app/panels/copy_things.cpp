@@ -65,10 +65,27 @@ void copySubject(site::Site& copy, const Subject& subject, site::Edit& edit) {
 }
 
 template <class T>
-std::optional<Subject> added(const site::AnyChange& change, SubjectKind kind) {
+std::optional<Subject> leftBy(const site::AnyChange& change, SubjectKind kind, bool onlyNew) {
   const auto* one = std::get_if<site::Change<T>>(&change);
-  if (one == nullptr || one->before || !one->after) return std::nullopt;
+  if (one == nullptr || (onlyNew && one->before) || !one->after) return std::nullopt;
   return Subject{kind, one->after->id.text()};
+}
+
+std::optional<Subject> firstLeft(const site::Edit& edit, bool onlyNew) {
+  for (const site::AnyChange& change : edit.changes) {
+    for (const auto& subject :
+         {leftBy<site::Outlet>(change, SubjectKind::Outlet, onlyNew),
+          leftBy<site::Panel>(change, SubjectKind::Panel, onlyNew),
+          leftBy<site::Circuit>(change, SubjectKind::Circuit, onlyNew),
+          leftBy<site::FixedLoad>(change, SubjectKind::FixedLoad, onlyNew),
+          leftBy<site::Machine>(change, SubjectKind::Machine, onlyNew),
+          leftBy<site::Cord>(change, SubjectKind::Cord, onlyNew), leftBy<site::Pad>(change, SubjectKind::Pad, onlyNew),
+          leftBy<site::Hookup>(change, SubjectKind::Hookup, onlyNew),
+          leftBy<site::Room>(change, SubjectKind::Room, onlyNew)}) {
+      if (subject) return subject;
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace
@@ -80,18 +97,8 @@ site::Edit copyOf(const site::Site& site, const std::vector<Subject>& subjects) 
   return edit;
 }
 
-std::optional<Subject> addedBy(const site::Edit& edit) {
-  for (const site::AnyChange& change : edit.changes) {
-    for (const auto& subject :
-         {added<site::Outlet>(change, SubjectKind::Outlet), added<site::Panel>(change, SubjectKind::Panel),
-          added<site::Circuit>(change, SubjectKind::Circuit), added<site::FixedLoad>(change, SubjectKind::FixedLoad),
-          added<site::Machine>(change, SubjectKind::Machine), added<site::Cord>(change, SubjectKind::Cord),
-          added<site::Pad>(change, SubjectKind::Pad), added<site::Hookup>(change, SubjectKind::Hookup),
-          added<site::Room>(change, SubjectKind::Room)}) {
-      if (subject) return subject;
-    }
-  }
-  return std::nullopt;
-}
+std::optional<Subject> addedBy(const site::Edit& edit) { return firstLeft(edit, true); }
+
+std::optional<Subject> changedBy(const site::Edit& edit) { return firstLeft(edit, false); }
 
 }  // namespace cordreach::app

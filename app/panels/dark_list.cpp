@@ -9,6 +9,7 @@
 #include "panels/place_list.h"
 #include "shell/say.h"
 #include "site/feeding.h"
+#include "site/natural_order.h"
 
 namespace cordreach::app {
 
@@ -70,10 +71,14 @@ class Filler {
     const auto isHere = [&](const std::optional<site::Place>& place) {
       return floor ? place && place->floor == *floor : !place;
     };
+    const auto byText = [](const PlaceRow& a, const PlaceRow& b) {
+      return site::comesBefore(a.text.toStdString(), b.text.toStdString());
+    };
     for (const auto& [id, fed] : m_dark.outlets) {
       const site::Outlet& outlet = m_site.at<site::Outlet>(id);
       if (isHere(outlet.place)) here.push_back(rowOf(outlet, fed));
     }
+    std::ranges::stable_sort(here, byText);
     const auto outlets = static_cast<double>(here.size());
     for (const site::FixedLoadId& id : m_dark.loads) {
       if (isHere(placeOf(m_site.at<site::FixedLoad>(id)))) here.push_back(plain(SubjectKind::FixedLoad, id.text()));
@@ -82,6 +87,7 @@ class Filler {
       if (isHere(m_site.at<site::Machine>(id).place)) here.push_back(plain(SubjectKind::Machine, id.text()));
     }
     if (here.empty()) return;
+    std::stable_sort(here.begin() + static_cast<std::ptrdiff_t>(outlets), here.end(), byText);
     base::Arguments arguments{{"n", outlets}};
     if (floor) arguments.push_back({"floor", name});
     if (static_cast<double>(here.size()) > outlets) {

@@ -89,8 +89,9 @@ struct NewPad {
 [[nodiscard]] std::string nextOutletLabel(const site::Site& site);
 [[nodiscard]] std::string nextCordLabel(const site::Site& site);
 
-// What an edit adds, to be chosen afterwards: the first thing that a selection can hold.
+// What an edit adds or changes, to be chosen afterwards: the first thing that a selection can hold.
 [[nodiscard]] std::optional<rules::Subject> addedBy(const site::Edit& edit);
+[[nodiscard]] std::optional<rules::Subject> changedBy(const site::Edit& edit);
 
 // The same again beside it: outlets, machines, cords, pads, fixed loads; others are left out. Plugged in nowhere.
 [[nodiscard]] site::Edit copyOf(const site::Site& site, const std::vector<rules::Subject>& subjects);

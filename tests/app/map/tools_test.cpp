@@ -145,6 +145,22 @@ TEST_F(ToolTest, ARunIsDrawnWithItsBends) {
   EXPECT_EQ(document.site().all<site::Run>().size(), before);
 }
 
+TEST_F(ToolTest, ThePanelsOfTheStartArePlacedInTheOrderOfTheirNames) {
+  const site::SupplyId supply = document.site().all<site::Supply>().begin()->id;
+  const site::Panel late{.id = site::PanelId("a"), .name = "9B", .supply = supply};
+  const site::Panel early{.id = site::PanelId("b"), .name = "9A", .supply = supply};
+  ASSERT_TRUE(document.apply(
+      {"panels.add", {site::Change<site::Panel>{std::nullopt, late}, site::Change<site::Panel>{std::nullopt, early}}}));
+  const auto isPlaced = [&](const site::Panel& panel) {
+    return document.site().at<site::Panel>(panel.id).place.has_value();
+  };
+  canvas().use(ToolKind::Panel);
+  QTest::mouseClick(&canvas(), Qt::LeftButton, {}, QPoint(300, 300));
+  EXPECT_TRUE(isPlaced(early));
+  EXPECT_FALSE(isPlaced(late));
+  EXPECT_EQ(selection.single(), (rules::Subject{SubjectKind::Panel, "b"}));
+}
+
 TEST_F(ToolTest, AltDragChoosesWhatTheLineGoesRound) {
   // One beside which there is room to begin.
   const auto isFree = [&](const MapOutlet& outlet) {

@@ -317,6 +317,25 @@ TEST(AddMenu, SaysWhatIsWrongAndStaysOpen) {
   EXPECT_FALSE(dialog->isVisible());
 }
 
+TEST(AddMenu, AsksOfPanelsInTheOrderOfTheirNamesAndMeansTheOneThatIsChosen) {
+  site::Site site = demoBuilding();
+  const site::SupplyId supply = site.all<site::Supply>().begin()->id;
+  site.all<site::Panel>().put(site::Panel{.id = site::PanelId("0"), .name = "12A", .supply = supply});
+  Desk desk(site);
+  AddMenu menu(desk.session, {});
+  const auto asked = [&] {
+    const std::unique_ptr<AskDialog> dialog(menu.breakersDialog(nullptr));
+    EXPECT_FALSE(dialog->windowTitle().contains(u'…')) << dialog->windowTitle().toStdString();
+    return std::pair(dialog->row("panel")->field().choices, dialog->row("panel")->typed());
+  };
+  const auto [choices, typed] = asked();
+  EXPECT_EQ(choices.front().text, "1A");
+  EXPECT_EQ(choices.back().text, "12A");
+  EXPECT_EQ(typed, choices.front().key);
+  desk.selection.choose({{rules::SubjectKind::Panel, "0"}});
+  EXPECT_EQ(asked().second, "0");
+}
+
 TEST(AddMenu, OffersEveryKindOfThing) {
   Desk desk(demoBuilding());
   AddMenu menu(desk.session, {});

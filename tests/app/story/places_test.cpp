@@ -13,6 +13,7 @@
 #include "rules/near_limit.h"
 #include "shell/map_lists.h"
 #include "site/feeding.h"
+#include "site/natural_order.h"
 
 namespace cordreach::app {
 namespace {
@@ -106,6 +107,14 @@ TEST_F(GoingToPlaces, WhatIsOnABreakerIsListedFloorByFloorAndGoneTo) {
   QListWidget& list = *lists().places()->list();
   for (int i = 0; i < list.count(); ++i) places += (list.item(i)->flags() & Qt::ItemIsSelectable) != 0 ? 1 : 0;
   EXPECT_EQ(places, fed.outlets.size() + fed.loads.size() + fed.machines.size());
+  QStringList outlets;
+  for (int i = 0; i < list.count(); ++i) {
+    if (list.item(i)->text().startsWith("Outlet")) outlets << list.item(i)->text();
+  }
+  QStringList inOrder = outlets;
+  std::ranges::sort(inOrder, site::comesBefore, &QString::toStdString);
+  EXPECT_GT(outlets.size(), 2);
+  EXPECT_EQ(outlets, inOrder);
   EXPECT_TRUE(lists().places()->head().contains("1A-4"));
   EXPECT_TRUE(lists().places()->note().contains("named person"));
   EXPECT_EQ(selection().chosen(), (std::vector<Subject>{{SubjectKind::Circuit, "1A-4"}}));
