@@ -16,6 +16,7 @@ namespace cordreach::app {
 namespace {
 
 constexpr double kHitPx = 14;
+constexpr int kEmptyMargin = 24;
 
 }  // namespace
 
@@ -68,6 +69,7 @@ void MapCanvas::showFigures(std::optional<OverlayFigures> figures) {
 
 void MapCanvas::setPicture(const QPixmap& picture, const QSize& sheet) {
   m_picture = picture;
+  m_pictureIsNegative = false;
   m_pictureSheet = sheet;
   if (m_fitted) fit();
   update();
@@ -190,7 +192,7 @@ void MapCanvas::needWords() {
   const QRectF visible(m_origin, QSizeF(size()));
   if (m_words.region.contains(visible)) return;
   const QRectF region = visible.adjusted(-width() * 0.5, -height() * 0.5, width() * 0.5, height() * 0.5);
-  m_words = wordsOf({m_content, m_layout, region, m_state.chosen});
+  m_words = wordsOf({m_content, m_layout, region, m_state.chosen, extent()});
 }
 
 // In metres, before it is turned.
@@ -310,6 +312,7 @@ void MapCanvas::deleteChosen() {
 PaintScene MapCanvas::scene() {
   PaintScene scene{m_content,          m_layout, m_words, m_state, m_symbols, m_texts, QRectF(m_origin, QSizeF(size())),
                    devicePixelRatioF()};
+  scene.extent = extent();
   scene.pictureFrame = pictureFrame();
   if (scene.pictureFrame.isEmpty()) return scene;
   const site::Picture& shown = *m_session.document.shown()->at<site::Floor>(*m_floor).picture;
@@ -319,8 +322,18 @@ PaintScene MapCanvas::scene() {
   return scene;
 }
 
+// On a dark sheet a plan is shown as a negative: white paper would blind, and what is drawn over it could not be read.
+void MapCanvas::needPicture() {
+  if (m_picture.isNull() || m_pictureIsNegative == look::tokens().dark) return;
+  QImage image = m_picture.toImage();
+  image.invertPixels();
+  m_picture = QPixmap::fromImage(std::move(image));
+  m_pictureIsNegative = look::tokens().dark;
+}
+
 void MapCanvas::paintEvent(QPaintEvent*) {
   needWords();
+  needPicture();
   QPainter painter(this);
   painter.fillRect(rect(), look::tokens().sheet);
   const double ratio = devicePixelRatioF();
@@ -348,8 +361,14 @@ void MapCanvas::paintEmpty(QPainter& painter) {
   const bool bare = m_content.walls.empty() && m_content.rooms.empty() && m_picture.isNull();
   painter.resetTransform();
   painter.setFont(look::font(look::Type::Body));
+  const QString sentence = say(m_session.book, bare ? "map.empty.plan" : "map.empty.outlets");
+  const QRect within = rect().adjusted(kEmptyMargin, 0, -kEmptyMargin, 0);
+  const int how = Qt::AlignCenter | Qt::TextWordWrap;
+  const QRect box = painter.boundingRect(within, how, sentence);
+  painter.fillRect(box.adjusted(-kEmptyMargin / 2, -kEmptyMargin / 4, kEmptyMargin / 2, kEmptyMargin / 4),
+                   look::tokens().sheet);
   painter.setPen(look::tokens().ink2);
-  painter.drawText(rect(), Qt::AlignCenter, say(m_session.book, bare ? "map.empty.plan" : "map.empty.outlets"));
+  painter.drawText(within, how, sentence);
 }
 
 void MapCanvas::resizeEvent(QResizeEvent*) {

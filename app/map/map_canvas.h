@@ -122,6 +122,7 @@ class MapCanvas : public QWidget {
   [[nodiscard]] ToolPointer pointerFrom(const QPointF& widget, Qt::KeyboardModifiers modifiers) const;
   void relayout(double scale);
   void needWords();
+  void needPicture();
   void updateProposal();
   void updateReach();
   void paintEmpty(QPainter& painter);
@@ -148,6 +149,7 @@ class MapCanvas : public QWidget {
   SymbolStamps m_symbols;
   TextStamps m_texts;
   QPixmap m_picture;
+  bool m_pictureIsNegative = false;
   QSize m_pictureSheet;
   RowSettings m_row;
   QPointF m_origin;  // what of the plan is at the widget's top left, in pixels

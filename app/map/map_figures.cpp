@@ -27,7 +27,10 @@ QString ampsLeft(const ContentWish& wish, const site::Outlet& outlet) {
   return least ? ampsText(wish.book, *least) : QString();
 }
 
+// Where nobody knows anything its symbol says so.
 QString trust(const ContentWish& wish, const site::Outlet& outlet) {
+  const auto isKnown = [](const site::Contact& contact) { return contact.assignment.has_value(); };
+  if (std::ranges::none_of(outlet.contacts, isKnown)) return {};
   for (const site::Contact& contact : outlet.contacts) {
     if (!contact.assignment) return say(wish.book, "map.trust.nobody");
     if (contact.assignment->how == site::HowKnown::Traced) {

@@ -45,7 +45,7 @@ class Writer {
   explicit Writer(const WordsWish& wish) : m_wish(wish), m_chosen(wish.chosen) { m_words.region = wish.region; }
 
   MapWords write() {
-    const QRectF extent = m_wish.content.extent;
+    const QRectF extent = m_wish.extent.isEmpty() ? m_wish.content.extent : m_wish.extent;
     const double margin = planMargin() - kBoundsInset;
     m_placer.confine(
         QRectF(extent.topLeft() * scale(), extent.size() * scale()).adjusted(-margin, -margin, margin, margin));

@@ -49,6 +49,7 @@ struct WordsWish {
   const MapLayout& layout;
   QRectF region;
   std::vector<rules::Subject> chosen{};
+  QRectF extent{};  // of the sheet that words may stand on, metres; empty: that of the content
 };
 
 [[nodiscard]] MapWords wordsOf(const WordsWish& wish);

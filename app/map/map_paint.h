@@ -92,6 +92,7 @@ struct PaintScene {
   TextStamps& texts;
   QRectF visible;
   double screenScale = 1;
+  QRectF extent{};                   // of the floor with its picture, metres
   const QPixmap* picture = nullptr;  // of the floor; its place is pictureFrame, in metres
   QRectF pictureFrame{};
   double pictureTurn = 0;

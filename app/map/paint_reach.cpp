@@ -28,7 +28,10 @@ void paintReachArea(QPainter& painter, const PaintScene& scene) {
   dashed.setDashPattern({5, 4});
   painter.save();
   painter.scale(scene.layout.scale, scene.layout.scale);
-  painter.setClipRect(scene.content.extent.adjusted(-0.2, -0.2, 0.2, 0.2), Qt::IntersectClip);
+  // Outside the building nobody asks; where it ends is known of drawn walls and of a picture only.
+  if (!scene.content.walls.empty() || !scene.pictureFrame.isEmpty()) {
+    painter.setClipRect(scene.extent.adjusted(-0.2, -0.2, 0.2, 0.2), Qt::IntersectClip);
+  }
   fillArea(painter, area.stretched, kFillTight, dashed);
   fillArea(painter, area.withSlack, kFill, edge);
   painter.restore();

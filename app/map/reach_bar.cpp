@@ -138,6 +138,8 @@ void ReachBar::take(const planning::Reach& reach) {
                             {"most_m", planning::kMostSlack.si()},
                             {"n", static_cast<double>(reach.outlets)}};
   if (m_asked->extension) arguments.push_back({"extension_m", lengths.extension.si()});
+  if (reach.unknownBreakers > 0) arguments.push_back({"unknown", static_cast<double>(reach.unknownBreakers)});
+  if (!reach.isDrawn) arguments.push_back({"bare", 1.0});
   if (lengths.guessed) arguments.push_back({"guessed", 1.0});
   if (lengths.lighter) arguments.push_back({"lighter", 1.0});
   if (m_asked->outlet) {

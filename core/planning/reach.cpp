@@ -30,6 +30,11 @@ const site::Inlet& shortestInlet(const site::Machine& machine) {
 
 units::Length lowEnd(const site::Stated<units::Length>& length) { return length.low.value_or(length.value); }
 
+// That would go into the wall.
+const std::string& plugOf(const ReachWish& wish) {
+  return wish.extension ? wish.extension->plug : shortestInlet(machineOf(wish)).cord.plug;
+}
+
 geometry::Point beside(const site::Outlet& outlet, const std::vector<site::Wall>& walls) {
   const geometry::Point at = outlet.place->at;
   const auto inward = site::inwardOf(outlet, walls);
@@ -44,11 +49,12 @@ Tiles startsOf(const ReachWish& wish, const site::Floor& floor, Reach& reach) {
   for (const site::Outlet& outlet : wish.site.all<site::Outlet>()) {
     if (wish.outlet && outlet.id != *wish.outlet) continue;
     if (!outlet.place || outlet.place->floor != wish.floor) continue;
-    const PlugStart start = reachStartOf(wish, outlet);
+    const auto [start, contact] = bestPlugStart(wish.site, plugOf(wish), outlet);
     if (start != PlugStart::Free && !(wish.outlet && start == PlugStart::AskFirst)) continue;
     const geometry::Point at = beside(outlet, floor.walls);
     tiles[{std::floor(at.xM / kTileM), std::floor(at.yM / kTileM)}].push_back(at);
     ++reach.outlets;
+    if (!contact->assignment) ++reach.unknownBreakers;
   }
   return tiles;
 }
@@ -78,13 +84,14 @@ ReachLengths reachLengthsOf(const ReachWish& wish) {
 }
 
 PlugStart reachStartOf(const ReachWish& wish, const site::Outlet& outlet) {
-  const std::string& plug = wish.extension ? wish.extension->plug : shortestInlet(machineOf(wish)).cord.plug;
-  return bestPlugStart(wish.site, plug, outlet).first;
+  return bestPlugStart(wish.site, plugOf(wish), outlet).first;
 }
 
 Reach reachOf(const ReachWish& wish, const base::Progress& progress) {
-  Reach reach{reachLengthsOf(wish), 0, {}, {}};
+  Reach reach;
+  reach.lengths = reachLengthsOf(wish);
   const site::Floor& floor = wish.site.at<site::Floor>(wish.floor);
+  reach.isDrawn = !floor.walls.empty() || !floor.corridorLines.empty();
   const geometry::Ground ground = site::groundOf(floor);
   // A little farther than the cord, so that its end falls between cells that were reached.
   const units::Length farthest = reach.lengths.cord() + 2.0 * geometry::kWalkCell;

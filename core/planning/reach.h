@@ -37,6 +37,8 @@ struct ReachLengths {
 struct Reach {
   ReachLengths lengths;
   std::size_t outlets = 0;                   // that it starts from
+  std::size_t unknownBreakers = 0;           // of these, where nobody knows the breaker
+  bool isDrawn = false;                      // the floor has walls or corridor lines; else nothing stands in the way
   std::vector<geometry::Outline> withSlack;  // as far as lengths.along()
   std::vector<geometry::Outline> stretched;  // as far as lengths.cord(): with no slack left
 };

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "app/map/canvas_fixture.h"
+#include "look/settings.h"
 
 namespace cordreach::app {
 namespace {
@@ -145,6 +146,28 @@ TEST_F(Canvas, AChosenMomentShowsTheHookupsOfThen) {
   view.moment().choose(18.5 * units::hour);
   EXPECT_TRUE(isPlugged("M2"));
   EXPECT_FALSE(isPlugged("M8"));
+}
+
+TEST_F(Canvas, OnADarkSheetAPlansPaperIsDark) {
+  const site::Floor old = document.site().at<site::Floor>(*canvas().floor());
+  site::Floor floor = old;
+  floor.picture = site::Picture{};
+  floor.picture->origin = {-8.0, -8.0};
+  floor.picture->metresPerPixel = 0.1;
+  ASSERT_TRUE(document.apply({"plan.place", {site::Change<site::Floor>{old, floor}}}));
+  QPixmap paper(40, 40);
+  paper.fill(Qt::white);
+  const auto lightness = [&](look::Ground ground) {
+    look::Choices choices;
+    choices.ground = ground;
+    look::setPresent(*qApp, look::lookOf(choices, false));
+    canvas().setPicture(paper, paper.size());
+    const QPoint middle = canvas().toWidget(QPointF(-6.0, -6.0) * canvas().scale()).toPoint();
+    return canvas().grab().toImage().pixelColor(middle).lightness();
+  };
+  EXPECT_GT(lightness(look::Ground::Light), 200);
+  EXPECT_LT(lightness(look::Ground::Dark), 60);
+  EXPECT_GT(lightness(look::Ground::Light), 200);
 }
 
 TEST_F(Canvas, FiguresFadeUntilTheVerdictIsOfThisSite) {

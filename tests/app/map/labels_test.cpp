@@ -118,6 +118,26 @@ TEST_F(Labels, StayOnTheSheetAroundThePlan) {
   }
 }
 
+// A row of outlets on a plan picture: nothing else is drawn, and the picture is sheet to write on.
+TEST_F(Labels, MayStandAnywhereOnAPicture) {
+  MapContent content = canvas().content();
+  content.walls.clear();
+  content.rooms.clear();
+  for (MapOutlet& outlet : content.outlets) outlet.figure = QStringLiteral("20 A");
+  QRectF outlets(content.outlets.front().at, QSizeF(0.01, 0.01));
+  for (const MapOutlet& outlet : content.outlets) outlets = outlets.united(QRectF(outlet.at, QSizeF(0.01, 0.01)));
+  content.extent = outlets;
+  const QRectF everywhere(-1e4, -1e4, 2e4, 2e4);
+  const auto isOutside = [&](const MapLabel& label) {
+    const QRectF sheet(outlets.topLeft() * canvas().scale(), outlets.size() * canvas().scale());
+    return !sheet.adjusted(-planMargin(), -planMargin(), planMargin(), planMargin()).contains(label.box);
+  };
+  const MapWords narrow = wordsOf({content, canvas().layout(), everywhere, {}});
+  EXPECT_TRUE(std::ranges::none_of(narrow.labels, isOutside));
+  const MapWords wide = wordsOf({content, canvas().layout(), everywhere, {}, outlets.adjusted(-9, -9, 9, 9)});
+  EXPECT_TRUE(std::ranges::any_of(wide.labels, isOutside));
+}
+
 TEST_F(Labels, AFixedLoadStandsBesideItsOutlet) {
   for (std::size_t i = 0; i < canvas().content().loads.size(); ++i) {
     const QRectF load = symbolBox(canvas().layout(), {ItemKind::Load, static_cast<int>(i)});

@@ -95,6 +95,22 @@ TEST(Reach, NeverStartsFromACircuitThatIsOffLimitsAndFromAskFirstOnlyWhenThatOut
   EXPECT_EQ(reachOf(wish).outlets, 1U);
 }
 
+TEST(Reach, SaysWhatItDoesNotKnowOfTheFloor) {
+  SmallBuilding building = corridor();
+  Reach reach = reachOf(wishOf(building));
+  EXPECT_FALSE(reach.isDrawn);
+  EXPECT_EQ(reach.unknownBreakers, 0U);
+  site::Outlet outlet = building.site.at<site::Outlet>(site::OutletId("1-13"));
+  for (site::Contact& contact : outlet.contacts) contact.assignment.reset();
+  building.put(outlet);
+  site::Floor floor = building.site.at<site::Floor>(site::FloorId("f"));
+  floor.walls = {{{15.0, -40.0}, {15.0, 40.0}}};
+  building.put(floor);
+  reach = reachOf(wishOf(building));
+  EXPECT_TRUE(reach.isDrawn);
+  EXPECT_EQ(reach.unknownBreakers, 1U);
+}
+
 TEST(Reach, APlugThatDoesNotFitStartsNowhere) {
   const SmallBuilding building = corridor();
   ReachWish wish = wishOf(building);
