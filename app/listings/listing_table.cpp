@@ -9,7 +9,6 @@
 #include <QScopedValueRollback>
 #include <QTimer>
 #include <algorithm>
-#include <set>
 
 #include "io/table_csv.h"
 #include "listings/cell_editor.h"
@@ -53,19 +52,41 @@ ListingTable::ListingTable(Session& session, ListingModel* model, QWidget* paren
   connect(horizontalHeader(), &QHeaderView::sortIndicatorChanged, model, &ListingModel::sort);
   connect(model, &ListingModel::refused, this, &ListingTable::refused);
   connect(model, &ListingModel::filled, this, &ListingTable::showChosen);
+  connect(model, &ListingModel::filled, this, &ListingTable::widenColumns);
+  connect(model, &ListingModel::dataChanged, this, &ListingTable::widenColumns);
   connect(&session.selection, &Selection::changed, this, &ListingTable::showChosen);
   connect(&session.selection, &Selection::shown, this, &ListingTable::reveal);
+  connect(horizontalHeader(), &QHeaderView::sectionResized, this, [this](int column) {
+    if (!m_fitting && isVisible()) m_setByHand.insert(column);
+  });
   fitColumns();
   showChosen();
 }
 
 void ListingTable::fitColumns() {
+  const QScopedValueRollback fitting(m_fitting, true);
+  m_setByHand.clear();
   verticalHeader()->setDefaultSectionSize(fontMetrics().height() + look::scaled(kRowMarginPx));
   const int widest = look::scaled(kWidestColumnPx);
   resizeColumnsToContents();
   for (int column = 0; column < m_model->columnCount(); ++column) {
     if (columnWidth(column) > widest) setColumnWidth(column, widest);
   }
+}
+
+// For what came since; a width that somebody set by hand stays. Not while it is hidden: it is asked again when shown.
+void ListingTable::widenColumns() {
+  if (!isVisible()) return;
+  const QScopedValueRollback fitting(m_fitting, true);
+  for (int column = 0; column < m_model->columnCount(); ++column) {
+    const int wanted = std::min(sizeHintForColumn(column), look::scaled(kWidestColumnPx));
+    if (wanted > columnWidth(column) && !m_setByHand.contains(column)) setColumnWidth(column, wanted);
+  }
+}
+
+void ListingTable::showEvent(QShowEvent* event) {
+  QTableView::showEvent(event);
+  widenColumns();
 }
 
 std::vector<int> ListingTable::chosenRows() const {

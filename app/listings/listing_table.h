@@ -5,6 +5,7 @@
 #pragma once
 
 #include <QTableView>
+#include <set>
 
 #include "document/session.h"
 #include "listings/listing_model.h"
@@ -37,17 +38,21 @@ class ListingTable : public QTableView {
   void keyPressEvent(QKeyEvent* event) override;
   void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
   void selectionChanged(const QItemSelection& selected, const QItemSelection& deselected) override;
+  void showEvent(QShowEvent* event) override;
 
  private:
   void askAgain(const QModelIndex& at);
   void showChosen();
+  void widenColumns();
   void reveal(const rules::Subject& subject);
   [[nodiscard]] QItemSelectionRange bounds() const;
 
   Session& m_session;
   ListingModel* m_model;
   CellEditor* m_editor;
-  bool m_following = false;  // the selection is being taken from elsewhere
+  bool m_fitting = false;     // widths are being set to what is written
+  std::set<int> m_setByHand;  // columns
+  bool m_following = false;   // the selection is being taken from elsewhere
 };
 
 }  // namespace cordreach::app

@@ -105,6 +105,22 @@ TEST_F(Lists, TypingInACellAndReturnMakesOneUndoStepAndGoesOneDown) {
   EXPECT_FALSE(desk.document.canUndo());
 }
 
+TEST_F(Lists, WidenAColumnForWhatCameLaterButNotOneThatWasSetByHand) {
+  const int wall = column("wall");
+  const int room = column("room");
+  table().setColumnWidth(room, 30);
+  const int before = table().columnWidth(wall);
+  const std::string id = table().listing().subject(0).id;
+  site::Site site = desk.document.site();
+  const site::Outlet old = site.at<site::Outlet>(site::OutletId(id));
+  site::Outlet outlet = old;
+  outlet.wall = "the long wall beside the stairs";
+  outlet.room = "the room with a long name";
+  ASSERT_TRUE(desk.document.apply({"outlet.words", {site::Change<site::Outlet>{old, outlet}}}));
+  EXPECT_GT(table().columnWidth(wall), before);
+  EXPECT_EQ(table().columnWidth(room), 30);
+}
+
 TEST_F(Lists, CompletesCircuitsByWhatStandsAnywhereInThem) {
   go("1-02", "breaker");
   type("A-14");
