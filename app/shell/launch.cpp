@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QFileInfo>
+#include <QScreen>
 #include <QTimer>
 
 #include "document/journal.h"
@@ -22,6 +23,16 @@ void openFirst(MainWindow& window, const look::Settings& settings, const Launch&
   window.files().showDemo();
 }
 
+constexpr int kTitleBarPx = 40;  // own: of usual window managers
+
+// For the first time the window has a usual size; a screen that can't hold it with its title bar is filled.
+void showFirst(MainWindow& window, const look::Settings& settings) {
+  const QSize room = window.screen()->availableSize() - QSize(0, kTitleBarPx);
+  const bool fits = window.width() <= room.width() && window.height() <= room.height();
+  if (settings.windowGeometry().isEmpty() && !fits) return window.showMaximized();
+  window.show();
+}
+
 }  // namespace
 
 int runWindow(int& argumentCount, char** arguments, const Launch& launch) {
@@ -33,7 +44,7 @@ int runWindow(int& argumentCount, char** arguments, const Launch& launch) {
   look::setPresent(application, look::lookOf(settings.choices(), look::systemIsDark()));
   MainWindow window(settings, recoveryFolder());
   openFirst(window, settings, launch);
-  window.show();
+  showFirst(window, settings);
   // After the window stands, so that the question has something to stand on.
   QTimer::singleShot(0, &window, [&window] { window.files().offerRecovery(recoveryFolder()); });
   return QApplication::exec();

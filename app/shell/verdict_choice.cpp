@@ -52,6 +52,18 @@ const site::Hookup* pluggedInto(const site::Site& site, const site::CordId& cord
   return nullptr;
 }
 
+// Where no machine is plugged in, nothing was judged that anybody would call sound.
+VerdictWords idleWords(const site::Site& site, const text::Phrasebook& book) {
+  VerdictWords words;
+  words.severity = rules::Severity::Notice;
+  words.signal = QString::fromStdString(text::signalWord(book, words.severity));
+  words.sentence = say(book, "window.verdict.idle");
+  base::Arguments arguments;
+  if (site.all<site::FixedLoad>().size() > 0) arguments.push_back({"loads", 1.0});
+  words.reason = say(book, "window.verdict.idle_reason", arguments);
+  return words;
+}
+
 VerdictWords soundWords(const text::Phrasebook& book) {
   VerdictWords words;
   words.signal = QString::fromStdString(text::signalWord(book, rules::Severity::Ok));
@@ -81,6 +93,7 @@ std::optional<rules::Subject> triedMachine(const site::Site& planned, const site
 
 VerdictWords wordsOf(const Verdict& verdict, const std::optional<rules::Subject>& tried, const text::Phrasebook& book) {
   const std::optional<std::size_t> at = headingFinding(verdict, tried);
+  if (!at && verdict.site->all<site::Hookup>().size() == 0) return idleWords(*verdict.site, book);
   if (!at) return soundWords(book);
   const rules::Finding& finding = verdict.findings[*at];
   const text::FindingWords said = text::wordsOf(book, finding);

@@ -13,6 +13,8 @@
 #include "map/map_view.h"
 #include "shell/map_place.h"
 #include "shell/remedy_button.h"
+#include "shell/say.h"
+#include "shell/verdict_choice.h"
 
 namespace cordreach::app {
 namespace {
@@ -103,15 +105,22 @@ TEST_F(WindowTest, AChangeFoundForAnOlderSiteIsNotMade) {
   EXPECT_TRUE(window->band()->button()->isEnabled());
 }
 
-TEST_F(WindowTest, SaysThatASoundBuildingIsSoundInWords) {
-  site::Site empty = demoBuilding();
-  site::Site blank{empty.id};
-  document().replace(blank, {});
+TEST_F(WindowTest, SaysOfABuildingWhereNothingIsPluggedInThatNothingWasJudged) {
+  document().replace(site::Site{demoBuilding().id}, {});
   ASSERT_TRUE(settles());
-  EXPECT_EQ(words().severity, rules::Severity::Ok);
-  EXPECT_EQ(words().signal, "OK");
+  EXPECT_EQ(words().severity, rules::Severity::Notice);
+  EXPECT_EQ(words().sentence, say(window->session().book, "window.verdict.idle"));
   EXPECT_FALSE(words().reason.isEmpty());
   EXPECT_FALSE(window->band()->button()->isVisible());
+}
+
+TEST_F(WindowTest, SaysThatASoundBuildingIsSoundInWords) {
+  Verdict verdict;
+  verdict.site = std::make_shared<const site::Site>(demoBuilding());
+  const VerdictWords sound = wordsOf(verdict, {}, window->session().book);
+  EXPECT_EQ(sound.severity, rules::Severity::Ok);
+  EXPECT_EQ(sound.signal, "OK");
+  EXPECT_FALSE(sound.reason.isEmpty());
 }
 
 TEST_F(WindowTest, SavesAndOpensTheSame) {
