@@ -126,6 +126,7 @@ void ListingsView::connectAll() {
     for (ListingTable* one : m_tables) one->listing().setFilter(one == table() ? m_filter->text() : QString());
     count();
   });
+  stepByKeys(m_kinds, this, [this] { table()->setFocus(); });
   connect(m_filter, &QLineEdit::textChanged, this,
           [this](const QString& words) { table()->listing().setFilter(words); });
   connect(m_walking, &QCheckBox::toggled, this, &ListingsView::walk);

@@ -57,6 +57,7 @@ void MapView::buildRow() {
   m_row->addLayout(overlays);
   static_cast<QVBoxLayout*>(layout())->addLayout(m_row);
   for (const char* code : kOverlayWords) m_overlays->addTab(say(m_session.book, code));
+  stepByKeys(m_overlays, this, [this] { m_canvas->setFocus(); });
   setTabOrder(m_floors, m_add);
   setTabOrder(m_add, m_moments);
   setTabOrder(m_moments, m_overlays);

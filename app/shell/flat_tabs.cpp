@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shell/flat_tabs.h"
 
+#include <QShortcut>
 #include <QTabBar>
+#include <algorithm>
+#include <utility>
 
 #include "look/look.h"
 
@@ -14,6 +17,17 @@ QTabBar* flatTabs(QWidget* parent) {
   tabs->setProperty("flat", true);
   tabs->setElideMode(Qt::ElideNone);
   return tabs;
+}
+
+void stepByKeys(QTabBar* tabs, QWidget* within, std::function<void()> after) {
+  for (const auto& [key, step] : {std::pair(Qt::Key_PageDown, 1), std::pair(Qt::Key_PageUp, -1)}) {
+    auto* keys = new QShortcut(QKeySequence(Qt::CTRL | key), within);
+    keys->setContext(Qt::WidgetWithChildrenShortcut);
+    QObject::connect(keys, &QShortcut::activated, tabs, [tabs, step = step, after] {
+      tabs->setCurrentIndex(std::clamp(tabs->currentIndex() + step, 0, tabs->count() - 1));
+      after();
+    });
+  }
 }
 
 QString flatTabStyle(const char* edge) {

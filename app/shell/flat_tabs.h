@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <functional>
 
 class QTabBar;
 class QWidget;
@@ -10,6 +11,9 @@ class QWidget;
 namespace cordreach::app {
 
 [[nodiscard]] QTabBar* flatTabs(QWidget* parent);
+
+// Ctrl and Page Down go to the next tab, with Page Up to the one before, from anywhere within; then `after`.
+void stepByKeys(QTabBar* tabs, QWidget* within, std::function<void()> after);
 
 // In the present colours; to be set again when they change. `edge` is where the line stands: "bottom", "right".
 [[nodiscard]] QString flatTabStyle(const char* edge = "bottom");

@@ -7,10 +7,15 @@
 #include <QMenuBar>
 #include <QScrollBar>
 #include <QTabBar>
+#include <QToolButton>
+#include <algorithm>
 
 #include "app/story/story.h"
 #include "app/survey/plans.h"
+#include "listings/listing_table.h"
 #include "listings/listings_view.h"
+#include "panels/add_menu.h"
+#include "survey/picture_desk.h"
 #include "survey/picture_dialogs.h"
 #include "survey/start_dialog.h"
 
@@ -178,10 +183,50 @@ TEST_F(NothingWithoutAName, EveryMenuOpensByALetterOfItsOwn) {
     EXPECT_FALSE(letter.isEmpty()) << menu->text().toStdString();
     EXPECT_FALSE(letters.contains(letter.toString())) << menu->text().toStdString();
     letters << letter.toString();
+    QSet<QString> within;
     for (const QAction* action : menu->menu()->actions()) {
       EXPECT_TRUE(action->isSeparator() || !action->text().trimmed().isEmpty()) << menu->text().toStdString();
+      const QString own = QKeySequence::mnemonic(action->text()).toString();
+      EXPECT_FALSE(!own.isEmpty() && within.contains(own)) << action->text().toStdString();
+      within << own;
     }
   }
+}
+
+TEST_F(NothingWithoutAName, NoTwoLinesOfAnAddMenuShareALetter) {
+  const auto check = [](const QMenu& menu) {
+    QSet<QString> letters;
+    for (const QAction* action : menu.actions()) {
+      if (action->isSeparator()) continue;
+      const QString letter = QKeySequence::mnemonic(action->text()).toString();
+      EXPECT_FALSE(letter.isEmpty()) << action->text().toStdString();
+      EXPECT_FALSE(letters.contains(letter)) << action->text().toStdString();
+      letters << letter;
+    }
+    EXPECT_GT(letters.size(), 4);
+  };
+  check(*window->map()->addMenu());
+  check(*window->map()->view()->pictures().menu());
+  const auto buttons = window->map()->view()->findChildren<QToolButton*>();
+  const auto add = std::ranges::find_if(buttons, [](const QToolButton* one) { return one->menu() != nullptr; });
+  ASSERT_NE(add, buttons.end());
+  check(*(*add)->menu());
+}
+
+TEST_F(NothingWithoutAName, CtrlAndPageDownGoToTheNextOverlayAndTheNextList) {
+  ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
+  canvas().setFocus();
+  const auto shown = [&] { return canvas().overlay(); };
+  ASSERT_EQ(shown(), Overlay::Wiring);
+  key(Qt::Key_PageDown, Qt::ControlModifier);
+  EXPECT_EQ(shown(), Overlay::AmpsLeft);
+  key(Qt::Key_PageUp, Qt::ControlModifier);
+  key(Qt::Key_PageUp, Qt::ControlModifier);
+  EXPECT_EQ(shown(), Overlay::Wiring);
+  key(Qt::Key_2, Qt::AltModifier);
+  key(Qt::Key_PageDown, Qt::ControlModifier);
+  EXPECT_EQ(window->map()->lists()->kind(), ListingKind::Outlets);
+  EXPECT_EQ(QApplication::focusWidget(), window->map()->lists()->table());
 }
 
 TEST_F(NothingWithoutAName, EveryThingOfThePlanIsInTheTree) {
