@@ -10,6 +10,7 @@ packagesToTest="libgtest-dev libgmock-dev librapidcheck-dev pkgconf
   libboost-dev ngspice libngspice0-dev libvalijson-dev python3 python3-jsonschema
   xvfb xauth openbox xdotool x11-utils imagemagick"
 packagesToTime="libbenchmark-dev libsuitesparse-dev libboost-dev ngspice python3"
+packagesForKeys="xvfb openbox xdotool imagemagick python3"
 packagesForOffice="libreoffice-calc-nogui python3"
 packagesToGoDeep="clang clang-tidy clang-format cppcheck libclang-rt-14-dev libbenchmark-dev"
 
