@@ -26,8 +26,10 @@ namespace {
 
 constexpr double kBarMm = 5.0;
 constexpr double kBarRoomPx = 22.0;
+constexpr double kLowPx = 100.0;             // of the box: below, the cord takes the bar's room
 constexpr std::size_t kMostTurnsDrawn = 61;  // four rings around the middle one
 constexpr int kCarrying = 2;
+constexpr double kGroundShare = 0.35;  // of the diameter, at each side
 
 struct CordCut {
   double radiusMm;
@@ -176,10 +178,15 @@ std::vector<QPointF> placesOf(const site::LayingOfCord& laying) {
   return {QPointF()};
 }
 
-void paintUnder(QPainter& painter, const QRectF& cord, tables::Laying laying) {
+// Of the cord with what it lies on and under, in its diameters, at least.
+double widthOf(tables::Laying laying) {
+  if (laying == tables::Laying::Straight) return 1.0;
+  return laying == tables::Laying::Covered ? 1.6 : 1.3;
+}
+
+void paintUnder(QPainter& painter, const QRectF& cord, double reach, tables::Laying laying) {
   const look::Tokens& tokens = look::tokens();
   if (laying == tables::Laying::Straight || laying == tables::Laying::Coiled || laying == tables::Laying::Reel) return;
-  const double reach = cord.width() * 0.35;
   const QLineF ground(cord.left() - reach, cord.bottom() + 1, cord.right() + reach, cord.bottom() + 1);
   painter.setPen(QPen(tokens.wall, laying == tables::Laying::Floor ? 2 : 5));
   painter.drawLine(ground);
@@ -193,7 +200,7 @@ void paintUnder(QPainter& painter, const QRectF& cord, tables::Laying laying) {
 }
 
 CutPlaces paintBar(QPainter& painter, const QRectF& box, double pxPerMm, CutPlaces places) {
-  const double y = box.bottom() - 14;
+  const double y = box.bottom() - look::scaled(kBarRoomPx) * 0.4;
   const double half = kBarMm * pxPerMm / 2;
   places.barLeft = {box.center().x() - half, y};
   places.barRight = {box.center().x() + half, y};
@@ -212,12 +219,15 @@ CutPlaces paintCut(QPainter& painter, const QRectF& box, const planning::LessonC
   const std::vector<QPointF> turns = placesOf(side.laying);
   double reach = 0.5;
   for (const QPointF& turn : turns) reach = std::max({reach, std::abs(turn.x()) + 0.5, std::abs(turn.y()) + 0.5});
-  const QRectF room = box.adjusted(0, 8, 0, -kBarRoomPx);
+  const bool hasBar = box.height() >= kLowPx;
+  const QRectF room = box.adjusted(1, hasBar ? 8 : 2, -1, hasBar ? -look::scaled(kBarRoomPx) : -4);
   const bool ground = turns.size() == 1;
-  const double size = std::min(room.width() / (ground ? 1.8 : 1.0), room.height()) / (2.0 * reach);  // px a diameter
+  const double across = room.width() / (ground ? widthOf(side.laying.laying) : 1.0);
+  const double size = std::min(across, room.height()) / (2.0 * reach);  // px a diameter
   const double pxPerMm = size / (2.0 * cut.radiusMm);
   const QPointF middle = room.center();
   paintUnder(painter, QRectF(middle.x() - size / 2, middle.y() - size / 2, size, size),
+             std::min(size * kGroundShare, (room.width() - size) / 2),
              ground ? side.laying.laying : tables::Laying::Straight);
   // Each turn as warm as its place in the bundle; a cord alone from its copper to its jacket.
   TurnStamps stamps(painter, cut, pxPerMm);
@@ -240,7 +250,7 @@ CutPlaces paintCut(QPainter& painter, const QRectF& box, const planning::LessonC
   });
   constexpr double kDown = std::numbers::pi / 6;
   places.outside = middle + outermost * size + QPointF(std::cos(kDown), std::sin(kDown)) * size / 2;
-  return paintBar(painter, box, pxPerMm, places);
+  return hasBar ? paintBar(painter, box, pxPerMm, places) : places;
 }
 
 }  // namespace cordreach::app

@@ -16,8 +16,9 @@
 namespace cordreach::app {
 
 namespace {
-constexpr int kLeastHeightPx = 160;  // whatever the text's size
-constexpr int kComfortablePx = 160;  // of the curves alone
+// Of the curves alone, whatever the text's size.
+constexpr int kLeastPx = 120;
+constexpr int kComfortablePx = 160;
 }  // namespace
 
 HeatChart::HeatChart(HeatModel& model, const text::Phrasebook& book, QWidget* parent)
@@ -37,7 +38,8 @@ HeatChart::HeatChart(HeatModel& model, const text::Phrasebook& book, QWidget* pa
 
 QSize HeatChart::sizeHint() const { return {look::scaled(600), look::scaled(240)}; }
 QSize HeatChart::minimumSizeHint() const {
-  return {look::scaled(240), kLeastHeightPx + CurveStrips::count(m_wishes) * CurveStrips::leastHeight()};
+  return {look::scaled(240),
+          kLeastPx + HeatPlot::around().height() + CurveStrips::count(m_wishes) * CurveStrips::leastHeight()};
 }
 
 int HeatChart::comfortableHeight() const {

@@ -23,8 +23,9 @@ class HeatChart : public QWidget {
   // While on, what is painted keeps its lines as lines: for a picture that can be scaled.
   void setVector(bool on) { m_vector = on; }
   [[nodiscard]] QSize sizeHint() const override;
+  // With curves of 120 px and what stands above and below them.
   [[nodiscard]] QSize minimumSizeHint() const override;
-  // With curves of 160 px and what stands above and below them.
+  // The same with curves of 160 px.
   [[nodiscard]] int comfortableHeight() const;
 
  protected:

@@ -9,8 +9,6 @@
 #include "shell/place.h"
 
 class QComboBox;
-class QGridLayout;
-class QLabel;
 class QPainter;
 class QPushButton;
 class QToolButton;
@@ -18,9 +16,8 @@ class QToolButton;
 namespace cordreach::app {
 
 class ChoiceBox;
-class FaultView;
-class FigureTable;
 class HeatColumn;
+class HeatSheet;
 class HeatVerdict;
 class LessonPanel;
 class SideChooser;
@@ -34,14 +31,15 @@ class HeatPlace : public Place {
 
   [[nodiscard]] std::string code() const override { return "heat"; }
   [[nodiscard]] VerdictSource* verdict() const override;
-  [[nodiscard]] QWidget* work() const override { return m_chart; }
+  [[nodiscard]] QWidget* work() const override;
   [[nodiscard]] QWidget* column() const override;
   void setColumn(int width, bool visible) override;
 
   [[nodiscard]] HeatModel& model() { return m_model; }
-  [[nodiscard]] HeatChart* chart() const { return m_chart; }
+  [[nodiscard]] HeatChart* chart() const;
   [[nodiscard]] LessonPanel* lesson() const;
-  [[nodiscard]] SideChooser* chooser(std::size_t side) const { return m_choosers.at(side); }
+  [[nodiscard]] SideChooser* chooser(std::size_t side) const;
+  [[nodiscard]] SideView* view(std::size_t side) const;
   [[nodiscard]] QPushButton* play() const { return m_play; }
   [[nodiscard]] ChoiceBox* speed() const { return m_speed; }
 
@@ -57,15 +55,12 @@ class HeatPlace : public Place {
   bool eventFilter(QObject* watched, QEvent* event) override;  // of the sheet
 
  private:
-  QWidget* makeSheet();
   QWidget* makeClockRow();
   void makeMenus();
   void reword();
-  void arrange();
   void showPlaying(bool on);
   void showPlugsOfLesson();
   void showAnswer();
-  int placeFaults(int room);
   void saveAs(const char* titleCode, const char* kindCode, const char* ending,
               base::Result<base::Done> (HeatPlace::*save)(const QString&));
   void showSources();
@@ -75,14 +70,7 @@ class HeatPlace : public Place {
   Session& m_session;
   HeatModel m_model;
   HeatVerdict* m_verdict;
-  QWidget* m_sheet = nullptr;  // what a picture shows
-  QGridLayout* m_grid = nullptr;
-  std::array<SideChooser*, kSides> m_choosers{};
-  std::array<SideView*, kSides> m_views{};
-  std::array<FaultView*, kSides> m_faults{};
-  FigureTable* m_figures = nullptr;
-  HeatChart* m_chart = nullptr;
-  QLabel* m_caution = nullptr;
+  HeatSheet* m_sheet = nullptr;  // what a picture shows
   QPushButton* m_play = nullptr;
   ChoiceBox* m_speed = nullptr;
   QToolButton* m_more = nullptr;

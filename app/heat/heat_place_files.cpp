@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include "heat/heat_place.h"
+#include "heat/heat_sheet.h"
 #include "heat/heat_words.h"
 #include "io/atomic_file.h"
 #include "io/demonstration_csv.h"
@@ -61,11 +62,11 @@ void HeatPlace::makeMenus() {
   const auto wish = [&](const char* code, bool PlotWishes::*which) {
     QAction* action = more->addAction(say(book, code));
     action->setCheckable(true);
-    action->setChecked(m_chart->wishes().*which);
+    action->setChecked(chart()->wishes().*which);
     connect(action, &QAction::toggled, this, [this, which](bool on) {
-      PlotWishes wishes = m_chart->wishes();
+      PlotWishes wishes = chart()->wishes();
       wishes.*which = on;
-      m_chart->setWishes(wishes);
+      chart()->setWishes(wishes);
     });
   };
   wish("lesson.more.outside", &PlotWishes::outside);
@@ -102,9 +103,10 @@ void HeatPlace::saveAs(const char* titleCode, const char* kindCode, const char* 
   if (!saved) emit refused(sentenceOf(book, saved.error()));
 }
 
+// A sheet without room for the caution has it below.
 QSize HeatPlace::pageSize() const {
   const int edge = look::scaled(kEdgePx);
-  return m_sheet->size() + QSize(2 * edge, 2 * edge + look::scaled(kTitlePx));
+  return m_sheet->size() + QSize(2 * edge, 2 * edge + look::scaled(kTitlePx) + m_sheet->cautionBelow());
 }
 
 // The lesson's title, and below it what is seen of the two sides.
@@ -116,9 +118,14 @@ void HeatPlace::paintPage(QPainter& painter) {
   painter.setPen(look::tokens().ink);
   painter.drawText(page.adjusted(edge, edge / 2, -edge, 0), Qt::AlignLeft | Qt::AlignTop,
                    QString::fromStdString(m_model.lesson().title));
-  m_chart->setVector(true);
+  painter.setFont(look::font(look::Type::Caption));
+  if (m_sheet->cautionBelow() > 0) {
+    painter.drawText(page.adjusted(edge, 0, -edge, -edge), Qt::AlignLeft | Qt::AlignBottom | Qt::TextWordWrap,
+                     say(m_session.book, "lesson.caution"));
+  }
+  chart()->setVector(true);
   m_sheet->render(&painter, {edge, edge + look::scaled(kTitlePx)}, {}, QWidget::DrawChildren);
-  m_chart->setVector(false);
+  chart()->setVector(false);
 }
 
 base::Result<base::Done> HeatPlace::savePicture(const QString& path) {

@@ -5,6 +5,7 @@
 #include <QFontMetricsF>
 #include <QGraphicsLayout>
 #include <QPainter>
+#include <QPainterPathStroker>
 #include <algorithm>
 #include <cmath>
 
@@ -22,13 +23,12 @@ using study::DemonstrationPoint;
 using units::Temperature;
 
 constexpr double kCoolestTopC = 70.0;
-constexpr double kPiecePx = 6.0;
 
 // The degrees and the ramp at the left, a limit's degrees at the right; the clock's handle above, the minutes below.
 QMargins marginsOf() {
   const QFontMetrics metrics(look::font(look::Type::Caption));
-  return {metrics.horizontalAdvance(QStringLiteral("288")) + static_cast<int>(kRampPx) + 12, look::scaled(30),
-          metrics.horizontalAdvance(QStringLiteral("120")) + 12, metrics.height() + 10};
+  return {metrics.horizontalAdvance(QStringLiteral("288")) + static_cast<int>(kRampPx) + 12, look::scaled(24) + 4,
+          metrics.horizontalAdvance(QStringLiteral("120")) + 12, metrics.height() + 6};
 }
 
 }  // namespace
@@ -36,6 +36,7 @@ QMargins marginsOf() {
 void HeatPlot::Parts::begin(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes,
                             const QSizeF& size) {
   scene.clear();
+  curves.clear();
   marks.clear();
   trips.clear();
   fahrenheit = book.locale().units == text::UnitSystem::Us;
@@ -86,25 +87,24 @@ QBrush HeatPlot::Parts::rampBrush() const {
   return look::temperatureGradient(QPointF(0, coolY), QPointF(0, hotY), look::tokens().dark);
 }
 
+// Its outline, to be filled: a drawing that can be scaled knows no gradient for a line, and the charts library draws
+// one piece by piece, so that each joint is seen.
 template <class Read>
-QLineSeries* HeatPlot::Parts::curve(const Demonstration& demonstration, Read read) const {
-  auto* series = new QLineSeries;
-  QList<QPointF> points;
-  // Pieces of a pixel each are drawn as a row of dots.
-  const auto every =
-      static_cast<std::size_t>(kPiecePx * static_cast<double>(demonstration.points.size()) / area.width());
-  for (std::size_t i = 0; i < demonstration.points.size(); ++i) {
-    const DemonstrationPoint& point = demonstration.points[i];
+void HeatPlot::Parts::addCurve(const Demonstration& demonstration, const CurveLook& how, Read read) {
+  QPainterPath line;
+  for (const DemonstrationPoint& point : demonstration.points) {
     const std::optional<Temperature> at = read(point);
     if (!at) break;
-    const bool last = i + 1 == demonstration.points.size() || !read(demonstration.points[i + 1]);
-    if (every > 1 && i % every != 0 && !last) continue;
-    const Temperature kept = std::min(*at, Temperature::fromCelsius(hotC));
-    points.append({point.time.si() / 60.0, shown(kept)});
-    if (*at > kept) break;  // out of the chart at its top
+    const QPointF joint = QPointF(x(point.time.si() / 60.0), y(std::min(*at, Temperature::fromCelsius(hotC))));
+    line.elementCount() == 0 ? line.moveTo(joint) : line.lineTo(joint);
+    if (at->celsius() > hotC) break;  // out of the chart at its top
   }
-  series->replace(points);
-  return series;
+  QPainterPathStroker stroker;
+  stroker.setWidth(how.widthPx);
+  stroker.setCapStyle(how.style == Qt::SolidLine ? Qt::RoundCap : Qt::FlatCap);
+  stroker.setJoinStyle(Qt::RoundJoin);
+  stroker.setDashPattern(how.style);
+  curves.push_back(stroker.createStroke(line).translated(-area.topLeft()));
 }
 
 void HeatPlot::Parts::add(QAbstractSeries* series) const {
@@ -115,10 +115,12 @@ void HeatPlot::Parts::add(QAbstractSeries* series) const {
 void HeatPlot::Parts::addBand(const Demonstration& demonstration) {
   const Temperature top = Temperature::fromCelsius(hotC);
   const auto edge = [&](auto read) {
-    auto* series = new QLineSeries;
+    QList<QPointF> points;
     for (const DemonstrationPoint& point : demonstration.points) {
-      if (point.conductor) series->append(point.time.si() / 60.0, shown(std::min(read(*point.conductor), top)));
+      if (point.conductor) points.append({point.time.si() / 60.0, shown(std::min(read(*point.conductor), top))});
     }
+    auto* series = new QLineSeries;
+    series->replace(points);
     return series;
   };
   auto* band = new QAreaSeries(edge([](const Band<Temperature>& one) { return one.high; }),
@@ -131,30 +133,22 @@ void HeatPlot::Parts::addBand(const Demonstration& demonstration) {
 }
 
 void HeatPlot::Parts::addCurves(const HeatModel& model, const PlotWishes& wishes) {
-  const QBrush ramp = rampBrush();
   for (std::size_t side = kSides; side-- > 0;) {
     const Demonstration& demonstration = model.side(side).demonstration;
     if (wishes.bands) addBand(demonstration);
     if (wishes.plug) {
-      QLineSeries* plug =
-          curve(demonstration, [](const DemonstrationPoint& point) { return std::optional(point.plug); });
-      plug->setPen(QPen(ramp, kLinePx * 0.7, Qt::DotLine, Qt::FlatCap));
-      add(plug);
+      addCurve(demonstration, {kLinePx * 0.7, Qt::DotLine},
+               [](const DemonstrationPoint& point) { return std::optional(point.plug); });
     }
-    if (wishes.outside) {
-      QLineSeries* outside = curve(demonstration, [](const DemonstrationPoint& point) {
-        return point.surface ? std::optional(point.surface->likely) : std::nullopt;
-      });
-      outside->setPen(QPen(ramp, kLinePx * 0.6, Qt::DashLine, Qt::FlatCap));
-      add(outside);
-    }
+    if (!wishes.outside) continue;
+    addCurve(demonstration, {kLinePx * 0.6, Qt::DashLine}, [](const DemonstrationPoint& point) {
+      return point.surface ? std::optional(point.surface->likely) : std::nullopt;
+    });
   }
   for (std::size_t side = kSides; side-- > 0;) {
-    QLineSeries* inside = curve(model.side(side).demonstration, [](const DemonstrationPoint& point) {
+    addCurve(model.side(side).demonstration, {kLinePx, Qt::SolidLine}, [](const DemonstrationPoint& point) {
       return point.conductor ? std::optional(point.conductor->likely) : std::nullopt;
     });
-    inside->setPen(QPen(ramp, kLinePx, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    add(inside);
   }
 }
 
@@ -186,13 +180,15 @@ void HeatPlot::build(const HeatModel& model, const text::Phrasebook& book, const
   const double to = parts.shown(hot);
   parts.degreeStep = std::max(10.0, stepFor(to - from, mostTicks));
   parts.axis(Qt::AlignLeft, from, to, parts.degreeStep);
-  parts.axis(Qt::AlignBottom, 0.0, parts.minutes, stepFor(parts.minutes, 8));
+  const double minute = QFontMetricsF(parts.small).horizontalAdvance(QStringLiteral("120")) * 1.6;
+  parts.axis(Qt::AlignBottom, 0.0, parts.minutes,
+             stepFor(parts.minutes, std::clamp(static_cast<int>(parts.area.width() / minute), 2, 8)));
   parts.addCurves(model, wishes);
   parts.addLimits(parts.limits);
   parts.chart->layout()->activate();
-  parts.markLimits(model, book);
   parts.markCurves(model, book, wishes);
   parts.markEvents(model, book);
+  parts.markLimits(model, book, wishes);
 }
 
 void HeatPlot::paint(QPainter& painter) const {
@@ -206,6 +202,8 @@ void HeatPlot::paint(QPainter& painter) const {
   painter.setPen(Qt::NoPen);
   painter.setBrush(parts.rampBrush());
   painter.drawRoundedRect(QRectF(QPointF(), ramp.size()), 2, 2);
+  painter.translate(parts.area.topLeft() - ramp.topLeft());
+  for (const QPainterPath& curve : parts.curves) painter.drawPath(curve);
   painter.restore();
   parts.paintDegrees(painter);
   painter.setPen(QPen(look::tokens().ink2, 1.2, Qt::DotLine));

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The curves of both sides over the run: inside and outside, their bands, the limits with their names. Drawn by the
-// charts library once for each change, and kept: the clock that runs over it costs no curve.
+// The curves of both sides over the run: inside and outside, their bands, the limits with their names. Made once for
+// each change, and kept: the clock that runs over it costs no curve.
 #pragma once
 
 #include <QRectF>

@@ -71,18 +71,26 @@ void HeatPlot::Parts::markEvents(const HeatModel& model, const text::Phrasebook&
   }
 }
 
-// A curve runs through the line of text above that height, where a limit's words would stand.
-bool HeatPlot::Parts::crossesAbove(const HeatModel& model, double lineY) const {
-  const double text = QFontMetricsF(small).height() + kLinePx;
-  for (std::size_t side = 0; side < kSides; ++side) {
-    for (const double share : {0.7, 0.8, 0.9}) {
-      const auto point = model.side(side).demonstration.at(model.run() * share);
-      if (!point.conductor) continue;
-      const double at = y(point.conductor->likely);
-      if (at < lineY + kLinePx && at > lineY - text) return true;
+// Nothing else is written there, and no curve runs through it.
+bool HeatPlot::Parts::isFree(const QRectF& box, const HeatModel& model, const PlotWishes& wishes) const {
+  const auto covers = [&](const Mark& mark) { return boxOf(mark).intersects(box); };
+  if (std::any_of(marks.begin(), marks.end(), covers)) return false;
+  constexpr int kPlaces = 8;
+  const QRectF around = box.adjusted(0, -kLinePx, 0, kLinePx);
+  const auto runsThrough = [&](double at, const std::optional<Temperature>& height) {
+    return height && around.contains(QPointF(at, y(*height)));
+  };
+  for (int i = 0; i <= kPlaces; ++i) {
+    const double at = box.left() + box.width() * i / kPlaces;
+    for (std::size_t side = 0; side < kSides; ++side) {
+      const auto point = model.side(side).demonstration.at((at - area.left()) / area.width() * model.run());
+      const auto likely = [](const auto& band) { return band ? std::optional(band->likely) : std::nullopt; };
+      if (runsThrough(at, likely(point.conductor))) return false;
+      if (wishes.outside && runsThrough(at, likely(point.surface))) return false;
+      if (wishes.plug && runsThrough(at, point.plug)) return false;
     }
   }
-  return false;
+  return true;
 }
 
 // Where the whole of it would reach over the middle, the half that matters.
@@ -93,21 +101,38 @@ QString HeatPlot::Parts::limitWords(const text::Phrasebook& book, const PlotLimi
   return fits || !book.has(brief) ? whole : say(book, brief);
 }
 
-void HeatPlot::Parts::markLimits(const HeatModel& model, const text::Phrasebook& book) {
+// At the right above its line, or where that is free: last of all that is written.
+void HeatPlot::Parts::markLimits(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes) {
   for (const PlotLimit& limit : limits) {
     if (limit.at.celsius() > hotC) continue;
-    const bool above = !crossesAbove(model, y(limit.at));
-    marks.push_back({{area.right() - 6, y(limit.at) + (above ? -2 : 2)},
-                     limitWords(book, limit),
-                     (above ? Qt::AlignBottom : Qt::AlignTop) | Qt::AlignRight,
-                     false,
-                     false});
+    const QString words = limitWords(book, limit);
+    std::vector<Mark> places;
+    for (const Qt::Alignment side : {Qt::AlignRight, Qt::AlignLeft}) {
+      for (const Qt::Alignment edge : {Qt::AlignBottom, Qt::AlignTop}) {
+        const double at = side == Qt::AlignRight ? area.right() - 6 : area.left() + 6;
+        places.push_back({{at, y(limit.at) + (edge == Qt::AlignBottom ? -2 : 2)}, words, edge | side, false, false});
+      }
+    }
+    const auto free = std::find_if(places.begin(), places.end(),
+                                   [&](const Mark& place) { return isFree(boxOf(place), model, wishes); });
+    marks.push_back(free != places.end() ? *free : places.front());
     marks.push_back({{area.right() + 6, y(limit.at)},
                      QString::number(std::lround(shown(limit.at))),
                      Qt::AlignVCenter,
                      false,
                      true});
   }
+}
+
+QRectF HeatPlot::Parts::boxOf(const Mark& mark) const {
+  const QFontMetricsF metrics(mark.bold ? look::font(look::Type::CaptionBold) : small);
+  QRectF box(mark.at, metrics.size(Qt::TextSingleLine, mark.words));
+  if (mark.side & Qt::AlignBottom) box.translate(0, -box.height() - (mark.dot ? 5 : 0));
+  if (mark.side & Qt::AlignVCenter) box.translate(0, -box.height() / 2);
+  if (mark.side & Qt::AlignRight) box.translate(-box.width(), 0);
+  if (mark.dot) box.translate(-box.width() - 2, 0);
+  if (box.left() < area.left() + 2) box.moveLeft(mark.at.x() + 8);
+  return box;
 }
 
 void HeatPlot::Parts::paintMark(QPainter& painter, const Mark& mark) const {
@@ -118,13 +143,7 @@ void HeatPlot::Parts::paintMark(QPainter& painter, const Mark& mark) const {
     painter.drawEllipse(mark.at, 4, 4);
   }
   painter.setFont(mark.bold ? look::font(look::Type::CaptionBold) : small);
-  const QFontMetricsF metrics(painter.font());
-  QRectF box(mark.at, metrics.size(Qt::TextSingleLine, mark.words));
-  if (mark.side & Qt::AlignBottom) box.translate(0, -box.height() - (mark.dot ? 5 : 0));
-  if (mark.side & Qt::AlignVCenter) box.translate(0, -box.height() / 2);
-  if (mark.side & Qt::AlignRight) box.translate(-box.width(), 0);
-  if (mark.dot) box.translate(-box.width() - 2, 0);
-  if (box.left() < area.left() + 2) box.moveLeft(mark.at.x() + 8);
+  const QRectF box = boxOf(mark);
   QColor ground = tokens.sheet;
   ground.setAlphaF(0.8F);
   painter.fillRect(box.adjusted(-2, 0, 2, 0), ground);

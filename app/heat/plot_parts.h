@@ -7,6 +7,7 @@
 #include <QFont>
 #include <QGraphicsScene>
 #include <QLineSeries>
+#include <QPainterPath>
 #include <QValueAxis>
 
 #include "heat/heat_plot.h"
@@ -36,13 +37,18 @@ struct HeatPlot::Parts {
   void begin(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes, const QSizeF& size);
   QValueAxis* axis(Qt::Alignment where, double from, double to, double step);
   QBrush rampBrush() const;
+  struct CurveLook {
+    double widthPx;
+    Qt::PenStyle style;
+  };
   template <class Read>
-  QLineSeries* curve(const study::Demonstration& demonstration, Read read) const;
+  void addCurve(const study::Demonstration& demonstration, const CurveLook& how, Read read);
   void add(QAbstractSeries* series) const;
   void addBand(const study::Demonstration& demonstration);
   void addCurves(const HeatModel& model, const PlotWishes& wishes);
   void addLimits(const std::vector<PlotLimit>& limits);
 
+  std::vector<QPainterPath> curves;  // outlines, from the area's corner
   std::vector<PlotLimit> limits;
   struct Mark {
     QPointF at;
@@ -58,8 +64,9 @@ struct HeatPlot::Parts {
   void markCurves(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes);
   void markEvents(const HeatModel& model, const text::Phrasebook& book);
   [[nodiscard]] QString limitWords(const text::Phrasebook& book, const PlotLimit& limit) const;
-  void markLimits(const HeatModel& model, const text::Phrasebook& book);
-  [[nodiscard]] bool crossesAbove(const HeatModel& model, double lineY) const;
+  void markLimits(const HeatModel& model, const text::Phrasebook& book, const PlotWishes& wishes);
+  [[nodiscard]] bool isFree(const QRectF& box, const HeatModel& model, const PlotWishes& wishes) const;
+  [[nodiscard]] QRectF boxOf(const Mark& mark) const;
   void paintMark(QPainter& painter, const Mark& mark) const;
 };
 

@@ -25,6 +25,7 @@ constexpr std::array kStockFeet = {25.0, 50.0, 100.0};
 constexpr double kHankTurns = 10.0;
 constexpr double kReelLayers = 3.0;
 constexpr int kSideBySide = 240;
+constexpr double kAroundWordsPx = 38;  // a list's edges and arrow
 
 // As cords of that size are sold: hard service, three wires, one socket.
 site::CordMake stockCord(int awg, double feet) {
@@ -56,12 +57,10 @@ SideChooser::SideChooser(const Tools& tools, std::size_t side, QWidget* parent)
       m_laying(new ChoiceBox(this)) {
   m_grid->setContentsMargins(0, 0, 0, 0);
   m_grid->setHorizontalSpacing(10);
-  m_grid->setVerticalSpacing(4);
+  m_grid->setVerticalSpacing(2);
   m_grid->addWidget(m_letter, 0, 0);
   m_grid->addWidget(m_cord, 0, 1);
   m_grid->addWidget(m_laying, 0, 2);
-  m_grid->setColumnStretch(1, 1);
-  m_grid->setColumnStretch(2, 1);
   m_letter->setFont(look::font(look::Type::Verdict));
   m_letter->setBuddy(m_cord);
   connect(m_cord, &QComboBox::activated, this, &SideChooser::chooseCord);
@@ -146,6 +145,7 @@ void SideChooser::showChosen() {
   }
   m_laying->setCurrentIndex(static_cast<int>(laying - m_layings.begin()));
   m_cord->setToolTip(caseName(m_tools.book, setup));
+  share();
 }
 
 void SideChooser::chooseCord(int index) { m_tools.model.setSide(m_side, m_cases.at(static_cast<std::size_t>(index))); }
@@ -156,22 +156,38 @@ void SideChooser::chooseLaying(int index) {
   m_tools.model.setSide(m_side, setup);
 }
 
-// Side by side, or where that would cut their words below one another.
-void SideChooser::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
+// Side by side, each with the share of the width that its words need, or where that would cut them below one another.
+void SideChooser::share() {
   const bool narrow = width() < look::scaled(kSideBySide);
   if (narrow) {
     m_grid->addWidget(m_laying, 1, 1);
   } else {
     m_grid->addWidget(m_laying, 0, 2);
   }
-  m_grid->setColumnStretch(2, narrow ? 0 : 1);
+  const auto need = [](const ChoiceBox* box, const QString& words) {
+    return box->fontMetrics().horizontalAdvance(words) + look::scaled(kAroundWordsPx);
+  };
+  int cord = need(m_cord, m_cord->currentText());
+  int laying = need(m_laying, m_laying->currentText());
+  const int room = width() - m_letter->sizeHint().width() - 2 * m_grid->horizontalSpacing();
+  const QString brief = m_cord->currentData(kShortWordsRole).toString();
+  if (cord + laying > room && !brief.isEmpty()) cord = need(m_cord, brief);
+  if (cord + laying > room) laying = need(m_laying, m_laying->currentData(kShortWordsRole).toString());
+  m_grid->setColumnStretch(1, cord);
+  m_grid->setColumnStretch(2, narrow ? 0 : laying);
+}
+
+void SideChooser::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  share();
 }
 
 void SideChooser::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() == QEvent::LanguageChange) fill();
-  if (event->type() == QEvent::FontChange) m_letter->setFont(look::font(look::Type::Verdict));
+  if (event->type() != QEvent::FontChange) return;
+  m_letter->setFont(look::font(look::Type::Verdict));
+  share();
 }
 
 }  // namespace cordreach::app

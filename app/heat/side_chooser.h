@@ -37,6 +37,7 @@ class SideChooser : public QWidget {
  private:
   void fill();  // the lists
   void showChosen();
+  void share();
   void fillCords();
   void addLaying(const site::LayingOfCord& laying);
   [[nodiscard]] std::size_t rowOf(const planning::LessonCase& setup) const;  // however it lies

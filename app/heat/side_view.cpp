@@ -24,37 +24,54 @@ namespace {
 
 using look::scaled;
 
-constexpr int kCutPx = 84;        // at least, whatever the text's size
+constexpr int kCutPx = 80;        // of the drawing, at least, whatever the text's size
+constexpr double kRoomyPx = 100;  // with less it takes the room of the hand's words, which its labels say shorter
 constexpr double kLabelPx = 112;  // beside it, at least
 constexpr int kLabelGapPx = 14;
 constexpr int kBetweenLabelsPx = 4;
 constexpr double kFurthestC = 299.0;  // no figure is wider
 constexpr double kFloorPx = 36;
 constexpr double kPlugPx = 16;
+constexpr double kTurnEdgePx = 1.2;
+constexpr double kMostTurnPx = 4;
 
 units::Temperature insideOf(const study::DemonstrationPoint& point) {
   return point.conductor ? point.conductor->likely : physics::beyondModelTemperature();
 }
 
-// From the plug to the socket, with loops in it where it is wound.
+bool isWound(const site::LayingOfCord& laying) {
+  return laying.laying == tables::Laying::Coiled || laying.laying == tables::Laying::Reel;
+}
+
+// From the plug to the socket; where it is wound straight, to be seen behind its turns.
 QPainterPath floorLine(const QRectF& box, const site::LayingOfCord& laying) {
   QPainterPath line(QPointF(box.left(), box.center().y()));
-  const bool wound = laying.laying == tables::Laying::Coiled || laying.laying == tables::Laying::Reel;
-  if (!wound) {
-    const double third = box.width() / 3;
-    line.cubicTo(QPointF(box.left() + third, box.top() + 4), QPointF(box.right() - third, box.bottom() - 4),
-                 QPointF(box.right(), box.center().y()));
+  if (isWound(laying)) {
+    line.lineTo(QPointF(box.right(), box.center().y()));
     return line;
   }
-  constexpr int kLoops = 4;
-  const double radius = box.height() / 2 - 5;
-  for (int i = 0; i < kLoops; ++i) {
-    const QPointF middle(box.center().x() + (i - kLoops / 2.0) * 5, box.center().y());
-    line.lineTo(middle + QPointF(0, radius));
-    line.arcTo(QRectF(middle - QPointF(radius, radius), QSizeF(2 * radius, 2 * radius)), 270, 359);
-  }
-  line.lineTo(QPointF(box.right(), box.center().y()));
+  const double third = box.width() / 3;
+  line.cubicTo(QPointF(box.left() + third, box.top() + 4), QPointF(box.right() - third, box.bottom() - 4),
+               QPointF(box.right(), box.center().y()));
   return line;
+}
+
+// Turns that lie over each other, each with an edge of ground around it so that they are told apart.
+void paintTurns(QPainter& painter, const QRectF& box, const QPen& cord) {
+  constexpr int kTurns = 5;
+  const double high = box.height() / 2 - cord.widthF();
+  const double wide = high * 0.75;
+  const double apart = cord.widthF() + kTurnEdgePx;
+  QPen edge = cord;
+  edge.setColor(look::tokens().sheet);
+  edge.setWidthF(cord.widthF() + 2 * kTurnEdgePx);
+  for (int i = 0; i < kTurns; ++i) {
+    const QPointF middle = box.center() + QPointF((i - (kTurns - 1) / 2.0) * apart, 0);
+    for (const QPen& pen : {edge, cord}) {
+      painter.setPen(pen);
+      painter.drawEllipse(middle, wide, high);
+    }
+  }
 }
 
 }  // namespace
@@ -95,6 +112,7 @@ void SideView::measure() {
     }
     return height;
   };
+  m_wordHeight = tallest(QFontMetrics(look::font(look::Type::CaptionBold)), m_labelWidth, words);
   m_labelHeight = tallest(bold, m_labelWidth, words) + tallest(caption, m_labelWidth, figures);
   QStringList hands;
   for (const QString& hand : allHandWords(m_book)) {
@@ -104,9 +122,26 @@ void SideView::measure() {
   updateGeometry();
 }
 
+int SideView::drawingHeight(int label) { return std::max(kCutPx, 2 * label + kBetweenLabelsPx); }
+
 QSize SideView::minimumSizeHint() const {
-  return {kCutPx + kLabelGapPx + scaled(kLabelPx),
-          m_handHeight + std::max(kCutPx, 2 * m_labelHeight + kBetweenLabelsPx)};
+  return {kCutPx + kLabelGapPx + scaled(kLabelPx), drawingHeight(m_wordHeight)};
+}
+
+int SideView::labelledHeight() const { return drawingHeight(m_labelHeight); }
+
+int SideView::comfortableHeight() const { return m_handHeight + std::max(labelledHeight(), scaled(kRoomyPx)); }
+
+// What there is room for, the cut-through before all else.
+SideView::Fit SideView::fit() const {
+  Fit fit;
+  fit.hand = height() >= comfortableHeight();
+  fit.floor = height() >= comfortableHeight() + scaled(kFloorPx);
+  const int top = fit.hand ? m_handHeight : 0;
+  const int floor = fit.floor ? scaled(kFloorPx) : 0;
+  fit.degrees = height() - top - floor >= labelledHeight();
+  fit.cut = QRectF(0, top, std::max(kCutPx, width() - m_labelWidth - kLabelGapPx), height() - top - floor);
+  return fit;
 }
 
 void SideView::resizeEvent(QResizeEvent* event) {
@@ -114,7 +149,9 @@ void SideView::resizeEvent(QResizeEvent* event) {
   if (event->size().width() != event->oldSize().width()) measure();
 }
 
-QSize SideView::sizeHint() const { return minimumSizeHint() + QSize(0, kCutPx + scaled(kFloorPx)); }
+QSize SideView::sizeHint() const {
+  return {minimumSizeHint().width(), comfortableHeight() + kCutPx + scaled(kFloorPx)};
+}
 
 // What a screen reader says of it, while the clock stands.
 void SideView::describe() {
@@ -143,7 +180,7 @@ void SideView::paintLabel(QPainter& painter, const QRectF& box, const QPointF& t
   painter.drawLine(QPointF(box.left() - 4, box.top() + 9), to);
   painter.setBrush(tokens.sheet);
   painter.drawEllipse(to, 2.5, 2.5);
-  painter.setFont(look::font(look::Type::BodyBold));
+  painter.setFont(look::font(figure.isEmpty() ? look::Type::CaptionBold : look::Type::BodyBold));
   QRectF used;
   painter.drawText(box, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, word, &used);
   painter.setFont(look::font(look::Type::Caption));
@@ -173,9 +210,13 @@ void SideView::paintFloor(QPainter& painter, const QRectF& box, const study::Dem
   const QRectF socket(box.right() - plug, y - plug / 3, plug, plug / 1.5);
   const double width = cordWidth(study::sizeOf(side.setup.cord).area().si() * 1e6) * unit;
   painter.setBrush(Qt::NoBrush);
-  painter.setPen(QPen(look::temperatureColor(insideOf(point), tokens.dark), width, Qt::SolidLine, Qt::RoundCap));
-  painter.drawPath(
-      floorLine(QRectF(block.right(), box.top(), socket.left() - block.right(), box.height()), side.setup.laying));
+  const QRectF between(block.right(), box.top(), socket.left() - block.right(), box.height());
+  const QPen cord(look::temperatureColor(insideOf(point), tokens.dark), width, Qt::SolidLine, Qt::RoundCap);
+  painter.setPen(cord);
+  painter.drawPath(floorLine(between, side.setup.laying));
+  if (isWound(side.setup.laying)) {
+    paintTurns(painter, between, QPen(cord.color(), std::min(width, kMostTurnPx * unit)));
+  }
   painter.setPen(Qt::NoPen);
   painter.setBrush(tokens.ink);
   painter.drawRoundedRect(socket, 2, 2);
@@ -189,32 +230,34 @@ void SideView::paintEvent(QPaintEvent*) {
   const HeatSide& side = m_model.side(m_side);
   const study::DemonstrationPoint point = m_model.now(m_side);
   const double line = QFontMetricsF(look::font(look::Type::Body)).height();
+  const Fit fit = this->fit();
   // "Hand on the jacket: as long as you like"
   painter.setFont(look::font(look::Type::Body));
   painter.setPen(look::tokens().ink2);
-  painter.drawText(QRectF(0, 0, width(), m_handHeight), Qt::AlignLeft | Qt::TextWordWrap,
-                   say(m_book, "lesson.hand", {{"hand", handWords(m_book, point).toStdString()}}));
-  // Where the room is scarce the cut-through keeps it.
-  const bool hasFloor = height() >= minimumSizeHint().height() + scaled(kFloorPx);
-  const double floor = hasFloor ? scaled(kFloorPx) : 0.0;
-  const double label = m_labelWidth;
-  const QRectF cut(0, m_handHeight, std::max<double>(kCutPx, width() - label - kLabelGapPx),
-                   height() - m_handHeight - floor);
-  const CutPlaces places = paintCut(painter, cut, side.setup, point);
+  if (fit.hand) {
+    painter.drawText(QRectF(0, 0, width(), m_handHeight), Qt::AlignLeft | Qt::TextWordWrap,
+                     say(m_book, "lesson.hand", {{"hand", handWords(m_book, point).toStdString()}}));
+  }
+  const CutPlaces places = paintCut(painter, fit.cut, side.setup, point);
   painter.setFont(look::font(look::Type::Small));
   painter.setPen(look::tokens().ink2);
-  painter.drawText(QRectF(places.barRight.x() + 6, places.barRight.y() - line, 80, line * 1.5),
-                   Qt::AlignLeft | Qt::AlignVCenter, say(m_book, "lesson.bar"));
-  const double half = (cut.height() + kBetweenLabelsPx) / 2;
+  if (!places.barRight.isNull()) {
+    painter.drawText(QRectF(places.barRight.x() + 6, places.barRight.y() - line / 2 - 2, scaled(80), line),
+                     Qt::AlignLeft | Qt::AlignVCenter, say(m_book, "lesson.bar"));
+  }
+  const double half = (fit.cut.height() + kBetweenLabelsPx) / 2;
   const double spare = std::clamp(half - m_labelHeight, 0.0, 6.0);
-  const QRectF inside(cut.right() + kLabelGapPx, cut.top() + spare, label, half - spare);
-  const base::Arguments where{{"place", "inside"}, {"degrees", degrees(m_book, point.conductor).toStdString()}};
-  paintLabel(painter, inside, places.inside, say(m_book, "lesson.label", where),
+  const QRectF inside(fit.cut.right() + kLabelGapPx, fit.cut.top() + spare, m_labelWidth, half - spare);
+  const auto figure = [&](const char* place, const std::optional<study::Band<units::Temperature>>& at) {
+    if (!fit.degrees) return QString();
+    return say(m_book, "lesson.label", {{"place", place}, {"degrees", degrees(m_book, at).toStdString()}});
+  };
+  paintLabel(painter, inside, places.inside, figure("inside", point.conductor),
              insideWords(m_book, point, side.demonstration.limit));
-  const base::Arguments outer{{"place", "outside"}, {"degrees", degrees(m_book, point.surface).toStdString()}};
-  paintLabel(painter, inside.translated(0, half), places.outside, say(m_book, "lesson.label", outer),
+  paintLabel(painter, inside.translated(0, half), places.outside, figure("outside", point.surface),
              outsideWords(m_book, point));
-  if (hasFloor) paintFloor(painter, QRectF(0, height() - floor, width(), floor), point);
+  const double floor = height() - fit.cut.bottom();
+  if (fit.floor) paintFloor(painter, QRectF(0, fit.cut.bottom(), width(), floor), point);
 }
 
 }  // namespace cordreach::app

@@ -3,6 +3,7 @@
 // socket. How it feels comes before the degrees.
 #pragma once
 
+#include <QRectF>
 #include <QWidget>
 
 #include "heat/heat_model.h"
@@ -15,8 +16,13 @@ class SideView : public QWidget {
 
  public:
   SideView(HeatModel& model, const text::Phrasebook& book, std::size_t side, QWidget* parent = nullptr);
+  // The cut-through and its words; with less than comfortable what is said shorter, or elsewhere, is left out.
   [[nodiscard]] QSize minimumSizeHint() const override;
+  [[nodiscard]] int labelledHeight() const;     // with degrees
+  [[nodiscard]] int comfortableHeight() const;  // and the hand's words
   [[nodiscard]] QSize sizeHint() const override;
+  // Where the cord is drawn, cut through.
+  [[nodiscard]] QRectF cutBox() const { return fit().cut; }
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -24,6 +30,15 @@ class SideView : public QWidget {
   void changeEvent(QEvent* event) override;
 
  private:
+  struct Fit {
+    bool hand = false;
+    bool degrees = false;
+    bool floor = false;
+    QRectF cut;
+  };
+
+  [[nodiscard]] Fit fit() const;
+  [[nodiscard]] static int drawingHeight(int label);
   void describe();
   void measure();
   void paintLabel(QPainter& painter, const QRectF& box, const QPointF& to, const QString& figure,
@@ -37,6 +52,7 @@ class SideView : public QWidget {
   int m_handHeight = 0;
   int m_labelWidth = 0;
   int m_labelHeight = 0;
+  int m_wordHeight = 0;  // of a label without its degrees
 };
 
 }  // namespace cordreach::app

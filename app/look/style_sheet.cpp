@@ -20,7 +20,7 @@ QMenu::item:selected { background: {selbg}; color: {ink}; }
 QMenu::item:disabled { color: {ink3}; background: transparent; }
 QMenu::separator { height: 1px; background: {rule}; margin: 4px 8px; }
 QPushButton { background: {room}; color: {ink}; border: 1.5px solid {line}; border-radius: 6px;
-  min-height: {button}px; padding: 0 16px; }
+  min-height: {button}px; padding: 0 16px; outline: none; }
 QPushButton:hover { background: {selbg}; }
 QPushButton:pressed { background: {rule}; }
 QPushButton:focus { border: 2px solid {select}; }

@@ -17,6 +17,8 @@
 #include "heat/lesson_words.h"
 #include "heat/side_chooser.h"
 #include "heat/side_view.h"
+#include "look/look.h"
+#include "look/temperature_ramp.h"
 #include "panels/link_button.h"
 #include "panels/plain_controls.h"
 #include "shell/remedy_button.h"
@@ -250,6 +252,24 @@ TEST_F(HeatPlaceTest, VoltsSpeedAndWattsBecomeCurvesThatTheClockReads) {
   }
 }
 
+// In the color of its own height, on screen and in a drawing.
+TEST_F(HeatPlaceTest, EachCurveIsPaintedWhereItsFiguresAre) {
+  model().setClock({});
+  const QImage shown = place->chart()->grab().toImage();
+  const HeatPlot& plot = place->chart()->plot();
+  for (const units::Duration time : {35.0 * minute, 55.0 * minute, 110.0 * minute}) {
+    for (std::size_t side = 0; side < kSides; ++side) {
+      const units::Temperature inside = model().side(side).demonstration.at(time).conductor->likely;
+      const QPointF at = QPointF(plot.xOf(time), plot.yOf(inside)) * shown.devicePixelRatio();
+      const QColor seen = shown.pixelColor(at.toPoint());
+      const QColor ramp = look::temperatureColor(inside, look::tokens().dark);
+      for (const auto channel : {&QColor::red, &QColor::green, &QColor::blue}) {
+        EXPECT_NEAR((seen.*channel)(), (ramp.*channel)(), 24) << time.in(minute) << " min, side " << side;
+      }
+    }
+  }
+}
+
 TEST_F(HeatPlaceTest, WhatIsShownCanBeSavedAsPictureDrawingAndTable) {
   const QString path = folder.path() + "/heat";
   ASSERT_TRUE(place->savePicture(path + ".png").ok());
@@ -262,6 +282,8 @@ TEST_F(HeatPlaceTest, WhatIsShownCanBeSavedAsPictureDrawingAndTable) {
   EXPECT_TRUE(svg.contains("<svg"));
   EXPECT_TRUE(svg.contains("Local code decides"));
   EXPECT_GT(svg.count("<path"), 20);
+  // The ramp's colors are of its scale and of the curves: shapes, because a line of a drawing cannot have them.
+  EXPECT_GE(svg.count("<linearGradient"), 2);
   ASSERT_TRUE(place->saveTable(path + ".csv").ok());
   QFile table(path + ".csv");
   ASSERT_TRUE(table.open(QIODevice::ReadOnly));

@@ -22,6 +22,12 @@ namespace {
 
 constexpr int kWithoutColumn = 4;  // texts that are seen, at least
 constexpr int kInColumn = 10;
+// Of what is drawn, in px, beside the lesson too.
+constexpr double kLeastCut = 80;
+constexpr double kLeastCurves = 120;
+// Without the lesson beside it: what a class in the last row sees.
+constexpr double kProjectedCut = 120;
+constexpr double kProjectedCurves = 200;
 
 class HeatReading : public WindowTest {
  protected:
@@ -77,12 +83,24 @@ class HeatReading : public WindowTest {
       EXPECT_LE(widget->sizeHint().height(), widget->height());
     }
     for (QWidget* widget :
-         {static_cast<QWidget*>(place->findChild<BreakerBars*>()), static_cast<QWidget*>(place->findChild<SideView*>()),
-          static_cast<QWidget*>(place->chart())}) {
+         {static_cast<QWidget*>(place->findChild<BreakerBars*>()), static_cast<QWidget*>(place->view(0)),
+          static_cast<QWidget*>(place->view(1)), static_cast<QWidget*>(place->chart())}) {
       if (!widget->isVisible()) continue;
       EXPECT_LE(widget->minimumSizeHint().height(), widget->height()) << widget->metaObject()->className();
       EXPECT_LE(widget->minimumSizeHint().width(), widget->width()) << widget->metaObject()->className();
     }
+  }
+
+  // Drawn, not only plotted.
+  void checkDrawn(double cut, double curves) {
+    for (std::size_t side = 0; side < kSides; ++side) {
+      const SideView* view = place->view(side);
+      EXPECT_TRUE(view->isVisible());
+      EXPECT_GE(std::min(view->cutBox().width(), view->cutBox().height()), cut);
+      EXPECT_TRUE(QRectF(view->rect()).contains(view->cutBox()));
+    }
+    EXPECT_GE(place->chart()->plot().area().height(), curves);
+    EXPECT_TRUE(QRectF(place->chart()->rect()).contains(place->chart()->plot().area()));
   }
 
   HeatPlace* place = nullptr;
@@ -92,7 +110,7 @@ TEST_F(HeatReading, ThePlaceFitsAProjectorWithLargeText) {
   checkTexts(kWithoutColumn);
   EXPECT_LE(window->height(), 768);
   EXPECT_LE(window->width(), 1024);
-  EXPECT_GE(place->chart()->plot().area().height(), 160);
+  checkDrawn(kProjectedCut, kProjectedCurves);
 }
 
 TEST_F(HeatReading, TheVerdictsReasonKeepsToOneLineUntilItIsAskedFor) {
@@ -115,12 +133,13 @@ TEST_F(HeatReading, TheLessonFitsBesideTheCurves) {
   ASSERT_TRUE(place->column()->isVisible());
   checkTexts(kInColumn);
   EXPECT_LE(window->width(), 1024);
-  EXPECT_GE(place->chart()->plot().area().height(), 160);
+  checkDrawn(kLeastCut, kLeastCurves);
 }
 
 TEST_F(HeatReading, LongerWordsAreNotCut) {
   speakPseudo();
   checkTexts(kWithoutColumn);
+  checkDrawn(kLeastCut, kLeastCurves);
 }
 
 TEST_F(HeatReading, NoLessonIsCutInLongerWordsAndEitherUnits) {
@@ -139,8 +158,19 @@ TEST_F(HeatReading, NoLessonIsCutInLongerWordsAndEitherUnits) {
       SCOPED_TRACE(place->model().lesson().title);
       EXPECT_TRUE(place->lesson()->isVisible());
       checkTexts(kInColumn);
+      checkDrawn(kLeastCut, kLeastCurves);
     }
     EXPECT_LE(window->width(), 1024);
+  }
+}
+
+TEST_F(HeatReading, EveryLessonIsDrawnOnAProjector) {
+  for (std::size_t i = 0; i < preparedLessons().size(); ++i) {
+    place->lesson()->openAt(i);
+    ASSERT_TRUE(isWorkedOut());
+    QTest::qWait(20);
+    SCOPED_TRACE(place->model().lesson().title);
+    checkDrawn(kProjectedCut, kProjectedCurves);
   }
 }
 
