@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QTimer>
 #include <algorithm>
 
 #include "desk/cord_words.h"
@@ -123,6 +124,8 @@ void QuestionRow::open(Ask ask, const QString& typed) {
   editor->refresh();
   editor->show();
   placeEditor();
+  // Shown for the first time its controls take on their style only now, and with it their heights.
+  QTimer::singleShot(0, this, &QuestionRow::placeEditor);
   editor->raise();
   editor->begin(typed);
 }

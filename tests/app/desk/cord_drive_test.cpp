@@ -65,6 +65,24 @@ TEST_F(CordDriveTest, AFirstTimeUserReachesACordWithinFourInputsAndFifteenSecond
 #endif
 }
 
+// Opened for the first time, too, when its controls have only just taken on their style.
+TEST_F(CordDriveTest, NothingInAnOpenInputStandsOnAnother) {
+  for (const Ask ask : {Ask::Machine, Ask::Distance, Ask::Outlet, Ask::Cords}) {
+    press(input(ask));
+    QTest::qWait(50);
+    ASSERT_TRUE(editor(ask)->isVisible());
+    EXPECT_GE(editor(ask)->height(), editor(ask)->heightForWidth(editor(ask)->width()));
+    QList<QWidget*> seen;
+    for (QWidget* child : editor(ask)->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+      if (!child->isVisible()) continue;
+      for (const QWidget* other : seen) EXPECT_FALSE(other->geometry().intersects(child->geometry()));
+      seen << child;
+    }
+    EXPECT_GT(seen.size(), 3);
+    press(input(ask));
+  }
+}
+
 TEST_F(CordDriveTest, TheBandAnswersBeforeTheFieldAndTheWindowIsNeverHeldUp) {
   place->model().change([](CordInputs& said) {
     said.cordsBy = CordsBy::Jacket;
