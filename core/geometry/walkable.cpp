@@ -42,19 +42,6 @@ constexpr std::array<Move, 16> kMoves = {{
 
 double distanceM(Point a, Point b) { return straightDistance(a, b).in(units::metre); }
 
-// From a place to the nearest point of a segment.
-double distanceToM(const Segment& segment, Point place) {
-  const double alongX = segment.to.xM - segment.from.xM;
-  const double alongY = segment.to.yM - segment.from.yM;
-  const double square = alongX * alongX + alongY * alongY;
-  double share = 0.0;
-  if (square > 0.0) {
-    share = ((place.xM - segment.from.xM) * alongX + (place.yM - segment.from.yM) * alongY) / square;
-    share = std::clamp(share, 0.0, 1.0);
-  }
-  return distanceM({segment.from.xM + share * alongX, segment.from.yM + share * alongY}, place);
-}
-
 }  // namespace
 
 WalkField::WalkField(const Ground& ground, Point start, units::Length farthest)
@@ -114,6 +101,9 @@ void WalkField::closeWalls(const Ground& ground) {
 
 void WalkField::closeAwayFromCorridors(const Ground& ground) {
   const double nearM = ground.corridorHalfWidth.in(units::metre);
+  const auto isNear = [&](const Segment& corridor, Point place) {
+    return distanceM(nearestOn(corridor, place), place) <= nearM;
+  };
   std::fill(m_closed.begin(), m_closed.end(), char{1});
   for (const Segment& corridor : ground.corridors) {
     const auto columnOf = [&](double xM) { return (xM - m_corner.xM) / kCellM; };
@@ -128,7 +118,7 @@ void WalkField::closeAwayFromCorridors(const Ground& ground) {
     for (std::size_t row = clampTo(rowOf(topM - nearM), m_rows); row <= lastRow; ++row) {
       for (std::size_t column = clampTo(columnOf(leftM - nearM), m_columns); column <= lastColumn; ++column) {
         const std::size_t cell = row * m_columns + column;
-        if (m_closed[cell] != 0 && distanceToM(corridor, centreOf(cell)) <= nearM) m_closed[cell] = 0;
+        if (m_closed[cell] != 0 && isNear(corridor, centreOf(cell))) m_closed[cell] = 0;
       }
     }
   }

@@ -13,14 +13,9 @@
 #include <utility>
 #include <vector>
 
-#include "geometry/point.h"
+#include "geometry/segment.h"
 
 namespace cordreach::geometry {
-
-struct Segment {
-  Point from{};
-  Point to{};
-};
 
 struct Ground {
   std::vector<Segment> walls{};

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "site/outlet_side.h"
 
-#include <algorithm>
 #include <cmath>
 #include <limits>
+
+#include "geometry/segment.h"
 
 namespace cordreach::site {
 
@@ -15,18 +16,14 @@ struct Foot {
 };
 
 Foot footOn(const Wall& wall, const geometry::Point& point) {
-  const double alongX = wall.to.xM - wall.from.xM;
-  const double alongY = wall.to.yM - wall.from.yM;
-  const double square = alongX * alongX + alongY * alongY;
-  if (square <= 0.0) return {};
-  const double share = ((point.xM - wall.from.xM) * alongX + (point.yM - wall.from.yM) * alongY) / square;
-  const double t = std::clamp(share, 0.0, 1.0);
-  const double awayX = point.xM - (wall.from.xM + t * alongX);
-  const double awayY = point.yM - (wall.from.yM + t * alongY);
+  const double lengthM = geometry::straightDistance(wall.from, wall.to).in(units::metre);
+  if (lengthM <= 0.0) return {};
+  const geometry::Point nearest = geometry::nearestOn({wall.from, wall.to}, point);
+  const double awayX = point.xM - nearest.xM;
+  const double awayY = point.yM - nearest.yM;
   const double distance = std::hypot(awayX, awayY);
   if (distance < 1e-6) {
-    const double length = std::sqrt(square);
-    return {0.0, {-alongY / length, alongX / length}};
+    return {0.0, {(wall.from.yM - wall.to.yM) / lengthM, (wall.to.xM - wall.from.xM) / lengthM}};
   }
   return {distance, {awayX / distance, awayY / distance}};
 }

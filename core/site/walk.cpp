@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "site/walk.h"
 
-#include <algorithm>
-
 namespace cordreach::site {
 
 namespace {
@@ -13,19 +11,10 @@ constexpr double kOnWallM = 0.01;
 constexpr double kClearM = 2.0 * geometry::kWalkCell.in(units::metre);  // from a wall, so that its cells are left
 constexpr double kLongWay = 3.0;  // a way that goes farther about than this is none (own)
 
-Point nearestOn(const geometry::Segment& wall, Point place) {
-  const Point along{wall.to.xM - wall.from.xM, wall.to.yM - wall.from.yM};
-  const double square = along.xM * along.xM + along.yM * along.yM;
-  if (square <= 0.0) return wall.from;
-  const double share = ((place.xM - wall.from.xM) * along.xM + (place.yM - wall.from.yM) * along.yM) / square;
-  const double within = std::clamp(share, 0.0, 1.0);
-  return {wall.from.xM + within * along.xM, wall.from.yM + within * along.yM};
-}
-
 // Moved away from the walls that it stands at, on the side on which it stands; in the line of a wall it stays.
 Point clearOf(const std::vector<geometry::Segment>& walls, Point place) {
   for (const geometry::Segment& wall : walls) {
-    const Point foot = nearestOn(wall, place);
+    const Point foot = geometry::nearestOn(wall, place);
     const double awayM = geometry::straightDistance(foot, place).in(units::metre);
     if (awayM < kOnWallM || awayM >= kClearM) continue;
     const double stretch = kClearM / awayM;
