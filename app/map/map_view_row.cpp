@@ -20,6 +20,7 @@
 #include "map/map_view.h"
 #include "map/row_bar.h"
 #include "shell/flat_tabs.h"
+#include "site/floor_order.h"
 #include "survey/floor_picture.h"
 #include "survey/picture_desk.h"
 
@@ -142,15 +143,12 @@ void MapView::resizeEvent(QResizeEvent* event) {
 }
 
 void MapView::fillFloors() {
-  std::vector<const site::Floor*> floors;
-  for (const site::Floor& floor : m_session.document.site().all<site::Floor>()) floors.push_back(&floor);
-  std::stable_sort(floors.begin(), floors.end(), [](const auto* a, const auto* b) { return a->level < b->level; });
   const auto current = m_canvas->floor();
   const QSignalBlocker quiet(m_floors);
   while (m_floors->count() > 0) m_floors->removeTab(0);
   m_floorIds.clear();
   int chosen = 0;
-  for (const site::Floor* floor : floors) {
+  for (const site::Floor* floor : site::floorsByLevel(m_session.document.site())) {
     m_floors->addTab(QString::fromStdString(floor->name));
     if (current == floor->id) chosen = static_cast<int>(m_floorIds.size());
     m_floorIds.push_back(floor->id);

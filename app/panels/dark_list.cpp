@@ -9,6 +9,7 @@
 #include "panels/place_list.h"
 #include "shell/say.h"
 #include "site/feeding.h"
+#include "site/floor_order.h"
 #include "site/natural_order.h"
 
 namespace cordreach::app {
@@ -57,10 +58,7 @@ class Filler {
       : m_book(book), m_site(site), m_dark(dark) {}
 
   std::vector<PlaceRow> rows() {
-    std::vector<const site::Floor*> floors;
-    for (const site::Floor& floor : m_site.all<site::Floor>()) floors.push_back(&floor);
-    std::stable_sort(floors.begin(), floors.end(), [](const auto* a, const auto* b) { return a->level < b->level; });
-    for (const site::Floor* floor : floors) addFloor(floor->id, floor->name);
+    for (const site::Floor* floor : site::floorsByLevel(m_site)) addFloor(floor->id, floor->name);
     addFloor({}, {});
     return std::move(m_rows);
   }

@@ -6,6 +6,7 @@
 #include <string>
 #include <tuple>
 
+#include "site/floor_order.h"
 #include "site/natural_order.h"
 
 namespace cordreach::site {
@@ -70,14 +71,11 @@ void walkFloor(const Site& site, const FloorId& floor, Outlets left, std::vector
 }  // namespace
 
 std::vector<OutletId> walkingOrder(const Site& site) {
-  std::vector<const Floor*> floors;
-  for (const Floor& floor : site.all<Floor>()) floors.push_back(&floor);
-  std::stable_sort(floors.begin(), floors.end(), [](const Floor* a, const Floor* b) { return a->level < b->level; });
   Outlets sorted;
   for (const Outlet& outlet : site.all<Outlet>()) sorted.push_back(&outlet);
   std::sort(sorted.begin(), sorted.end(), isLower);
   std::vector<OutletId> order;
-  for (const Floor* floor : floors) {
+  for (const Floor* floor : floorsByLevel(site)) {
     Outlets here;
     std::copy_if(sorted.begin(), sorted.end(), std::back_inserter(here),
                  [&](const Outlet* outlet) { return outlet->place && outlet->place->floor == floor->id; });
