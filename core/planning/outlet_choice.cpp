@@ -8,6 +8,7 @@
 #include "rules/finding_builder.h"
 #include "rules/protection.h"
 #include "rules/ratings.h"
+#include "rules/sockets.h"
 #include "site/queries.h"
 #include "study/assumptions.h"
 #include "tables/code_limits.h"
@@ -49,16 +50,6 @@ bool isBusy(const site::Outlet& outlet, const site::Contact& contact, const Plug
   return false;
 }
 
-std::size_t receptaclesOn(const site::CircuitId& circuit, const site::Site& site) {
-  std::size_t count = 0;
-  for (const site::Outlet& outlet : site.all<site::Outlet>()) {
-    for (const site::Contact& contact : outlet.contacts) {
-      if (contact.assignment && contact.assignment->circuit == circuit) ++count;
-    }
-  }
-  return count;
-}
-
 // Plates of what else may be on then.
 units::Current othersOn(const site::Circuit& circuit, const Plugging& plugging, const site::Site& site) {
   units::Current sum;
@@ -72,7 +63,7 @@ bool hasRoom(const site::Circuit& circuit, const site::Contact& contact, const P
              const site::Site& site) {
   const units::Current plate = study::plateOf(*plugging.inlet);
   const units::Current rating = circuit.rating->value;
-  if (receptaclesOn(circuit.id, site) > 1) {
+  if (rules::receptaclesOn(site, circuit.id) > 1) {
     if (rules::exceeds(plate.si(), rating.si() * tables::portableShare().value)) return false;
     const auto receptacle = rules::receptacleRating(contact.receptacle);
     const auto limit = receptacle ? tables::cordAndPlugLimit(*receptacle) : std::nullopt;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include "rules/sockets.h"
 #include "site/queries.h"
 
 namespace cordreach::rules {
@@ -88,15 +89,7 @@ std::vector<const HookupCase*> Case::on(const site::CircuitId& circuit) const {
   return found;
 }
 
-std::size_t Case::receptaclesOn(const site::CircuitId& circuit) const {
-  std::size_t count = 0;
-  for (const site::Outlet& outlet : m_site.all<site::Outlet>()) {
-    for (const site::Contact& contact : outlet.contacts) {
-      if (contact.assignment && contact.assignment->circuit == circuit) ++count;
-    }
-  }
-  return count;
-}
+std::size_t Case::receptaclesOn(const site::CircuitId& circuit) const { return rules::receptaclesOn(m_site, circuit); }
 
 std::vector<const site::Outlet*> Case::answeredOutlets() const {
   std::set<site::CircuitId> answered;

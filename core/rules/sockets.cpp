@@ -25,6 +25,16 @@ std::string receptacleOf(const site::Socket& socket, const site::Site& site) {
   return {};
 }
 
+std::size_t receptaclesOn(const site::Site& site, const site::CircuitId& circuit) {
+  std::size_t count = 0;
+  for (const site::Outlet& outlet : site.all<site::Outlet>()) {
+    for (const site::Contact& contact : outlet.contacts) {
+      if (contact.assignment && contact.assignment->circuit == circuit) ++count;
+    }
+  }
+  return count;
+}
+
 bool isPoweredThrough(const site::Contact& contact, const std::optional<site::Hours>& hours) {
   if (!contact.poweredHours) return true;
   return hours && contact.poweredHours->from <= hours->from && hours->until <= contact.poweredHours->until;
