@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "map/reach_bar.h"
 
-#include <array>
-
 #include "map/map_canvas.h"
 #include "panels/names.h"
 #include "panels/plain_controls.h"
@@ -15,7 +13,6 @@ namespace cordreach::app {
 
 namespace {
 
-constexpr std::array kStockFeet{25, 50, 75, 100};  // as common stock is kept: planning/cord_choice.cpp
 const QString kStockKey = QStringLiteral("stock ");
 
 planning::ReachWish wishOf(const ReachQuestion& question) {
@@ -57,7 +54,7 @@ void ReachBar::fillChoices() {
   for (const site::Cord& cord : site.all<site::Cord>()) {
     if (!cord.outOfService && !cord.sockets.empty()) cords.push_back({cord.id.text(), cordName(book(), cord)});
   }
-  for (const int feet : kStockFeet) {
+  for (const int feet : planning::kStockFeet) {
     const double lengthM = (feet * units::foot).in(units::metre);
     cords.push_back(
         {kStockKey.toStdString() + std::to_string(feet), book().say("map.reach.stock", {{"length_m", lengthM}})});

@@ -56,7 +56,7 @@ CordCandidate candidateOf(const CordQuestion& question, const site::Cord& cord) 
 std::vector<site::Cord> commonStock(const site::CordMake& own) {
   std::vector<site::Cord> cords;
   for (const int gauge : {16, 14, 12, 10}) {
-    for (const double feet : {25.0, 50.0, 75.0, 100.0}) {
+    for (const int feet : kStockFeet) {
       cords.push_back(stockCord(own, units::WireSize::awg(gauge), feet * units::foot));
     }
   }

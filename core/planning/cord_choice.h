@@ -3,6 +3,7 @@
 // goes through the same study and rules as any site, so that every place of the program says the same.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -60,6 +61,8 @@ struct CordAdvice {
 // The cords that may be taken, lightest first, then shortest: those in service on the cart, the one whose jacket was
 // read, or common stock.
 [[nodiscard]] std::vector<site::Cord> cordsOf(const CordQuestion& question);
+// The lengths that every supplier keeps, in feet.
+inline constexpr std::array kStockFeet{25, 50, 75, 100};
 // SJTW with the ends of the machine's own plug.
 [[nodiscard]] site::Cord stockCord(const site::CordMake& own, const units::WireSize& size, units::Length length);
 
