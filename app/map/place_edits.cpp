@@ -121,12 +121,6 @@ EditResult changeRoom(const site::Site& site, const site::Room& room) {
   return tried(site, {"room.change", {site::Change<site::Room>{*before, room}}});
 }
 
-EditResult removeRoom(const site::Site& site, const site::RoomId& id) {
-  const site::Room* before = site.find<site::Room>(id);
-  if (before == nullptr) return base::Error{"plug.no_longer_there", id.text(), {}};
-  return tried(site, {"room.remove", {site::Change<site::Room>{*before, std::nullopt}}});
-}
-
 EditResult addRun(const site::Site& site, const std::optional<site::OutletId>& from, const site::OutletId& to,
                   std::vector<geometry::Point> path) {
   const site::Outlet* target = site.find<site::Outlet>(to);

@@ -37,10 +37,9 @@ struct Moved {
                                          const site::CorridorLine& line);
 [[nodiscard]] EditResult removeCorridorLine(const site::Site& site, const site::FloorId& floor, std::size_t index);
 
-// "room.add"; "room.change" with the room as it shall be; "room.remove". Error: room.no_area.
+// "room.add"; "room.change" with the room as it shall be. Error: room.no_area.
 [[nodiscard]] EditResult addRoom(const site::Site& site, const site::Room& room);
 [[nodiscard]] EditResult changeRoom(const site::Site& site, const site::Room& room);
-[[nodiscard]] EditResult removeRoom(const site::Site& site, const site::RoomId& id);
 
 // "run.add": from the panel (no outlet) or from an outlet of the same circuit; an outlet whose breaker nobody knows
 // takes the other's circuit, as assumed. The path, from end to end, where it is drawn with bends; empty: none. Errors:

@@ -8,6 +8,7 @@
 #include "map/polyline.h"
 #include "map/row_edits.h"
 #include "panels/ask_dialog.h"
+#include "panels/delete_things.h"
 #include "panels/field_kinds.h"
 #include "panels/field_text.h"
 #include "panels/fresh_id.h"
@@ -49,7 +50,9 @@ class RoomTool : public DragTool {
   bool key(QKeyEvent& event) override {
     if (event.key() == Qt::Key_Delete) {
       const site::Room* room = roomUnder(m_at);
-      return room != nullptr && canvas().apply(removeRoom(canvas().session().document.site(), room->id));
+      if (room == nullptr) return false;
+      const rules::Subject subject{rules::SubjectKind::Room, room->id.text()};
+      return canvas().apply(deletionOf(canvas().session().document.site(), {subject}).edit);
     }
     return DragTool::key(event);
   }
