@@ -102,13 +102,9 @@ bool FindDialog::eventFilter(QObject* watched, QEvent* event) {
 void FindDialog::go() {
   const int row = m_list->currentRow();
   if (row < 0 || row >= static_cast<int>(m_found.size())) return;
-  const Sought thing = m_found[static_cast<std::size_t>(row)].thing;
+  const rules::Subject thing = m_found[static_cast<std::size_t>(row)].thing;
   hide();
-  if (const auto* room = std::get_if<site::RoomId>(&thing)) {
-    emit roomWanted(*room);
-  } else {
-    emit wanted(std::get<rules::Subject>(thing));
-  }
+  emit wanted(thing);
 }
 
 }  // namespace cordreach::app

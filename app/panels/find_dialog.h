@@ -30,7 +30,6 @@ class FindDialog : public QDialog {
 
  signals:
   void wanted(const cordreach::rules::Subject& subject);
-  void roomWanted(const cordreach::site::RoomId& room);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

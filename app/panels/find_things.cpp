@@ -79,7 +79,10 @@ void ThingIndex::addPlaced(const text::Phrasebook& book, const site::Site& site)
     if (!room.number.empty()) arguments.push_back({"number", room.number});
     if (!room.name.empty()) arguments.push_back({"name", room.name});
     const std::string& label = room.number.empty() ? room.name : room.number;
-    add({room.id, say(book, "find.room", arguments), floorName(site, site::Place{room.floor, {}})}, label, {});
+    add({{SubjectKind::Room, room.id.text()},
+         say(book, "find.room", arguments),
+         floorName(site, site::Place{room.floor, {}})},
+        label, {});
   }
 }
 

@@ -5,7 +5,6 @@
 #include <QString>
 #include <QStringList>
 #include <optional>
-#include <variant>
 #include <vector>
 
 #include "rules/finding.h"
@@ -14,10 +13,8 @@
 
 namespace cordreach::app {
 
-using Sought = std::variant<rules::Subject, site::RoomId>;
-
 struct FoundThing {
-  Sought thing;
+  rules::Subject thing;
   QString name;   // "Outlet 1-13"
   QString where;  // "Office, First floor"; may be empty
 };

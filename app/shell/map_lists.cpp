@@ -21,11 +21,6 @@ constexpr std::size_t kMostHot = 60;
 constexpr int kFromEdge = 12;
 constexpr int kFromTop = 150;
 
-bool isIn(const site::Outlet& outlet, const site::Room& room) {
-  if (!outlet.place || outlet.place->floor != room.floor || outlet.room.empty()) return false;
-  return outlet.room == room.name || outlet.room == room.number || outlet.room == room.id.text();
-}
-
 }  // namespace
 
 MapLists::MapLists(Session& session, MapPlace& place) : QObject(&place), m_session(session), m_place(place) {}
@@ -36,7 +31,6 @@ void MapLists::find() {
   if (m_finder == nullptr) {
     m_finder = new FindDialog(m_session, &m_place);
     connect(m_finder, &FindDialog::wanted, this, &MapLists::goTo);
-    connect(m_finder, &FindDialog::roomWanted, this, &MapLists::goToRoom);
   }
   m_finder->begin();
 }
@@ -85,27 +79,23 @@ void MapLists::showDarkOfChosen() {
 void MapLists::goTo(const rules::Subject& subject) {
   m_place.showSide(MapSide::Plan);
   m_session.selection.choose({subject});
-  m_session.selection.show(subject);
+  const site::Site& site = m_session.document.site();
+  const site::Room* room =
+      subject.kind == SubjectKind::Room ? site.find<site::Room>(site::RoomId(subject.id)) : nullptr;
+  if (room != nullptr) {
+    showRoom(*room);
+  } else {
+    m_session.selection.show(subject);
+  }
   m_place.view()->canvas().setFocus();
 }
 
-void MapLists::goToRoom(const site::RoomId& id) {
-  const site::Site& site = m_session.document.site();
-  const site::Room* room = site.find<site::Room>(id);
-  if (room == nullptr) return;
-  m_place.showSide(MapSide::Plan);
-  m_place.view()->showFloor(room->floor);
+// All of it, on its floor.
+void MapLists::showRoom(const site::Room& room) {
+  m_place.view()->showFloor(room.floor);
   QPolygonF outline;
-  for (const geometry::Point& point : room->outline) outline << QPointF(point.xM, point.yM);
-  std::vector<rules::Subject> inside;
-  for (const site::Outlet& outlet : site.all<site::Outlet>()) {
-    if (!isIn(outlet, *room)) continue;
-    inside.push_back({SubjectKind::Outlet, outlet.id.text()});
-    outline << QPointF(outlet.place->at.xM, outlet.place->at.yM);
-  }
-  m_session.selection.choose(std::move(inside));
+  for (const geometry::Point& point : room.outline) outline << QPointF(point.xM, point.yM);
   if (!outline.isEmpty()) m_place.view()->canvas().revealArea(outline.boundingRect());
-  m_place.view()->canvas().setFocus();
 }
 
 }  // namespace cordreach::app

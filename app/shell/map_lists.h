@@ -32,13 +32,13 @@ class MapLists : public QObject {
 
   // On its floor, chosen, in sight.
   void goTo(const rules::Subject& subject);
-  void goToRoom(const site::RoomId& room);
 
   [[nodiscard]] FindDialog* finder() const { return m_finder; }  // null: not yet asked for
   [[nodiscard]] PlacesDialog* places() const;                    // null: none is open
 
  private:
   void open(std::function<PlaceList()> make);
+  void showRoom(const site::Room& room);
 
   Session& m_session;
   MapPlace& m_place;

@@ -61,24 +61,21 @@ TEST_F(GoingToPlaces, ArrowsInTheLineChooseAmongWhatWasFound) {
   EXPECT_EQ(selection().chosen().front().kind, SubjectKind::Machine);
 }
 
-TEST_F(GoingToPlaces, ARoomIsGoneToOnItsFloorWithItsOutletsChosen) {
+TEST_F(GoingToPlaces, ARoomIsGoneToOnItsFloorAndChosen) {
   seek("201");
   pressInLine(Qt::Key_Return);
   EXPECT_EQ(canvas().floor(), site::FloorId("F2"));
-  ASSERT_FALSE(selection().chosen().empty());
-  for (const Subject& subject : selection().chosen()) {
-    EXPECT_EQ(document().site().at<site::Outlet>(site::OutletId(subject.id)).room, "201");
-  }
+  const auto single = selection().single();
+  ASSERT_TRUE(single && single->kind == SubjectKind::Room);
+  EXPECT_EQ(document().site().at<site::Room>(site::RoomId(single->id)).number, "201");
 }
 
 TEST_F(GoingToPlaces, EveryKindOfThingIsFoundByWhatStandsOnIt) {
   const ThingIndex index(window->session().book, document().site());
-  const std::vector<std::pair<const char*, Sought>> sought{{"1-13", Subject{SubjectKind::Outlet, "1-13"}},
-                                                           {"1A", Subject{SubjectKind::Panel, "1A"}},
-                                                           {"1a-4", Subject{SubjectKind::Circuit, "1A-4"}},
-                                                           {"c07", Subject{SubjectKind::Cord, "C07"}},
-                                                           {"103", site::RoomId("R103")},
-                                                           {"wet vacuum", Subject{SubjectKind::Machine, "M8"}}};
+  const std::vector<std::pair<const char*, Subject>> sought{
+      {"1-13", Subject{SubjectKind::Outlet, "1-13"}},  {"1A", Subject{SubjectKind::Panel, "1A"}},
+      {"1a-4", Subject{SubjectKind::Circuit, "1A-4"}}, {"c07", Subject{SubjectKind::Cord, "C07"}},
+      {"103", Subject{SubjectKind::Room, "R103"}},     {"wet vacuum", Subject{SubjectKind::Machine, "M8"}}};
   for (const auto& [typed, thing] : sought) {
     const auto found = index.find(typed);
     ASSERT_FALSE(found.empty()) << typed;
