@@ -59,6 +59,7 @@ void MapCanvas::setOverlay(Overlay overlay) {
 
 void MapCanvas::showReach(const ReachArea& area) {
   m_state.area = area;
+  m_state.shade = shadeIn(look::tokens().select, area);
   update();
 }
 
@@ -378,6 +379,7 @@ void MapCanvas::resizeEvent(QResizeEvent*) {
 void MapCanvas::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
   if (event->type() != QEvent::PaletteChange && event->type() != QEvent::FontChange) return;
+  m_state.shade = shadeIn(look::tokens().select, m_state.area);
   m_symbols.clear();
   m_texts.clear();
   refresh();

@@ -13,6 +13,7 @@
 #include "map/map_content.h"
 #include "map/map_labels.h"
 #include "map/map_layout.h"
+#include "map/reach_area.h"
 #include "map/symbol_stamps.h"
 
 class QPainter;
@@ -38,12 +39,6 @@ struct ShowRing {
   double progress = 0;  // 0 to 1
 };
 
-// Where cords end, in metres: with their usual slack, and pulled tight.
-struct ReachArea {
-  QPainterPath withSlack{};
-  QPainterPath stretched{};
-};
-
 // The remedy's proposal: that machine at that outlet.
 struct ProposedMove {
   int machine = -1;
@@ -62,6 +57,7 @@ struct MapState {
   std::optional<ProposedMove> proposed;
   std::vector<char> reach;  // for each outlet of the content; empty: not shown
   ReachArea area{};
+  QPixmap shade{};  // of the area, in the present colours
 
   // The plug that is in no outlet at the moment: held, or on its way back.
   [[nodiscard]] const HeldState* loosePlug() const {

@@ -19,21 +19,7 @@ planning::ReachWish wishOf(const ReachQuestion& question) {
   return {*question.site, question.floor, question.machine, question.extension, question.outlet};
 }
 
-QPainterPath pathOf(const std::vector<geometry::Outline>& outlines) {
-  QPainterPath path;
-  path.setFillRule(Qt::WindingFill);
-  for (const geometry::Outline& outline : outlines) {
-    QPolygonF polygon;
-    for (const geometry::Point& point : outline) polygon << QPointF(point.xM, point.yM);
-    path.addPolygon(polygon);
-    path.closeSubpath();
-  }
-  return path;
-}
-
 }  // namespace
-
-ReachArea areaOf(const planning::Reach& reach) { return {pathOf(reach.withSlack), pathOf(reach.stretched)}; }
 
 ReachBar::ReachBar(MapCanvas& canvas, QWidget* parent)
     : OverlayBar(canvas, parent),
@@ -43,9 +29,11 @@ ReachBar::ReachBar(MapCanvas& canvas, QWidget* parent)
           this,
           [](const ReachQuestion& question, const base::Progress& progress, const auto& tell) {
             planning::Reach reach = planning::reachOf(wishOf(question), progress);
-            if (!progress.stopRequested()) tell(std::move(reach));
+            if (progress.stopRequested()) return;
+            ReachArea area = areaOf(reach);
+            tell(DrawnReach{std::move(reach), std::move(area)});
           },
-          [this](const std::shared_ptr<const planning::Reach>& reach) { take(*reach); }) {}
+          [this](const std::shared_ptr<const DrawnReach>& drawn) { take(*drawn); }) {}
 
 void ReachBar::fillChoices() {
   const site::Site& site = session().document.site();
@@ -119,8 +107,9 @@ QString ReachBar::refusal() const {
   return say(book(), "map.reach.refused." + std::string(planning::nameOf(start)), {{"outlet", outletName(outlet)}});
 }
 
-void ReachBar::take(const planning::Reach& reach) {
-  canvas().showReach(areaOf(reach));
+void ReachBar::take(const DrawnReach& drawn) {
+  const planning::Reach& reach = drawn.reach;
+  canvas().showReach(drawn.area);
   if (reach.outlets == 0) {
     tell(refusal());
     emit walked();

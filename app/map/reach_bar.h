@@ -7,8 +7,8 @@
 #include <optional>
 
 #include "compute/background_answer.h"
-#include "map/map_paint.h"
 #include "map/overlay_bar.h"
+#include "map/reach_area.h"
 #include "planning/reach.h"
 
 namespace cordreach::app {
@@ -23,8 +23,10 @@ struct ReachQuestion {
   friend bool operator==(const ReachQuestion&, const ReachQuestion&) = default;
 };
 
-// As it is painted.
-[[nodiscard]] ReachArea areaOf(const planning::Reach& reach);
+struct DrawnReach {
+  planning::Reach reach;
+  ReachArea area;
+};
 
 class ReachBar : public OverlayBar {
   Q_OBJECT
@@ -47,14 +49,14 @@ class ReachBar : public OverlayBar {
   void followSelection();
   [[nodiscard]] std::optional<site::CordMake> chosenExtension(const site::Machine& machine) const;
   [[nodiscard]] std::optional<ReachQuestion> question() const;
-  void take(const planning::Reach& reach);
+  void take(const DrawnReach& drawn);
   [[nodiscard]] QString refusal() const;
 
   ChoiceBox* m_machine;
   ChoiceBox* m_extension;
   std::optional<ReachQuestion> m_asked;
   std::optional<rules::Subject> m_followed;
-  BackgroundAnswer<ReachQuestion, planning::Reach> m_walk;
+  BackgroundAnswer<ReachQuestion, DrawnReach> m_walk;
 };
 
 }  // namespace cordreach::app

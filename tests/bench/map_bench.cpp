@@ -12,7 +12,7 @@
 
 #include "look/look.h"
 #include "map/map_canvas.h"
-#include "map/reach_bar.h"
+#include "map/reach_area.h"
 
 namespace {
 
