@@ -52,7 +52,7 @@ void aboutStart(FindingBuilder& finding, const study::LoadStart& start, const Ca
 StartVerdict verdictOn(const study::StartAnswer& start) {
   if (!start.trip) return StartVerdict::Holds;
   if (start.trip->likely) return StartVerdict::Trips;
-  return start.trip->earliest && !start.earlyInDoubt ? StartVerdict::TripsEarly : StartVerdict::Holds;
+  return start.trip->earliest ? StartVerdict::TripsEarly : StartVerdict::Holds;
 }
 
 Findings startsThat(StartVerdict verdict, const Case& in, const Rule& rule) {

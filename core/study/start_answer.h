@@ -49,10 +49,8 @@ struct StartAnswer {
   Dip outlet;                              // where its chain of cords ends
   Dip panel;                               // at the panel's bus, between the same poles
   std::optional<physics::TripTimes> trip;  // within the start, what carried on before included; none: breaker unknown
-  // Only the earliest curve trips, at once, and by no more than what a start's first cycles are modelled too high by.
-  bool earlyInDoubt = false;
-  std::vector<LoadDip> dips;   // of everything else in use, deepest first
-  bool inertiaStated = false;  // else from the class's band
+  std::vector<LoadDip> dips;               // of everything else in use, deepest first
+  bool inertiaStated = false;              // else from the class's band
 };
 
 // Something fixed that comes on by itself beside a hookup, at the moment when its circuit carries most.

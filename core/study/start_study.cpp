@@ -70,8 +70,20 @@ class Starter {
     study.answer.tipped = physics::startsTipped(m_starting.likely);
     study.answer.inertiaStated = m_starting.likely.inertiaKgM2.has_value();
     addTrip(*run, study.answer);
-    addDips(study);
+    addDips(study.answer);
     return study;
+  }
+
+  // After the study.
+  [[nodiscard]] std::vector<OutletDip> outletDips() const {
+    std::vector<OutletDip> dips;
+    for (const auto& outlet : m_site.all<site::Outlet>()) {
+      for (const auto& contact : outlet.contacts) {
+        const auto tap = contact.dead ? std::nullopt : tapOf(m_states.wiring(), m_site, outlet, contact);
+        if (tap) dips.push_back({outlet.id, contact.name, dipAt(*tap)});
+      }
+    }
+    return dips;
   }
 
  private:
@@ -113,19 +125,10 @@ class Starter {
     const auto carrying = std::min(before, breaker->rating);
     const Phasor othersA = m_scene.othersA(m_peaksA.front());
     answer.trip = physics::startTrip(run, {*breaker, breakerAirOf(m_site), carrying, othersA});
-    const auto atOnce = physics::instantaneousTrip(*breaker, physics::TripCurve::Earliest);
-    if (!atOnce || !answer.trip->earliest || *answer.trip->earliest > atOnce->time) return;
-    // The first cycles come out too high by up to a quarter (docs/physics.md, section 3).
-    constexpr double kTooHigh = 1.25;
-    const auto first = std::max_element(run.samples.begin(), run.samples.end(),
-                                        [&](const physics::StartSample& a, const physics::StartSample& b) {
-                                          return physics::circuitAmps(a, othersA) < physics::circuitAmps(b, othersA);
-                                        });
-    answer.earlyInDoubt = physics::circuitAmps(*first, othersA) < kTooHigh * atOnce->pickUp;
   }
 
-  void addDips(StartStudy& study) const {
-    std::vector<LoadDip>& dips = study.answer.dips;
+  void addDips(StartAnswer& answer) const {
+    std::vector<LoadDip>& dips = answer.dips;
     for (const auto& [id, other] : m_state.scene().hookups) {
       if (id != m_starting.hookup && other.load) dips.push_back({id, {}, dipAt(other.tap)});
     }
@@ -134,12 +137,6 @@ class Starter {
     }
     std::stable_sort(dips.begin(), dips.end(),
                      [](const LoadDip& a, const LoadDip& b) { return a.dip.share() > b.dip.share(); });
-    for (const auto& outlet : m_site.all<site::Outlet>()) {
-      for (const auto& contact : outlet.contacts) {
-        const auto tap = contact.dead ? std::nullopt : tapOf(m_states.wiring(), m_site, outlet, contact);
-        if (tap) study.outlets.push_back({outlet.id, contact.name, dipAt(*tap)});
-      }
-    }
   }
 
   static constexpr physics::Breaker kStrictestBreaker{15.0 * units::ampere, physics::BreakerKind::ThermalMagnetic};
@@ -160,6 +157,23 @@ StartMachine machineAt(const site::Site& site, const site::Hookup& hookup, units
   return machine;
 }
 
+std::optional<Starting> startingAt(const site::Site& site, const PanelStates& states, const PanelState& state,
+                                   const site::Hookup& hookup) {
+  const auto plugged = state.scene().hookups.find(hookup.id);
+  if (plugged == state.scene().hookups.end() || !plugged->second.load) return std::nullopt;
+  const Plugged& found = plugged->second;
+  const units::Voltage nominal = nominalOf(states.wiring(), found.tap);
+  return Starting{found.tap,
+                  *found.load,
+                  found.outletTap,
+                  found.circuit,
+                  hookup.id,
+                  {},
+                  machineAt(site, hookup, nominal, Corner::Likely),
+                  machineAt(site, hookup, nominal, Corner::Favourable),
+                  machineAt(site, hookup, nominal, Corner::Adverse)};
+}
+
 }  // namespace
 
 physics::StartMachine startMachineOf(const site::Site& site, const site::Hookup& hookup, units::Voltage nominal) {
@@ -173,20 +187,8 @@ physics::StartMachine startMachineOf(const site::Site& site, const site::Hookup&
 
 std::optional<StartStudy> startStudyOf(const site::Site& site, const PanelStates& states, const PanelState& state,
                                        const site::Hookup& hookup) {
-  const auto plugged = state.scene().hookups.find(hookup.id);
-  if (plugged == state.scene().hookups.end() || !plugged->second.load) return std::nullopt;
-  const Plugged& found = plugged->second;
-  const units::Voltage nominal = nominalOf(states.wiring(), found.tap);
-  const Starting starting{found.tap,
-                          *found.load,
-                          found.outletTap,
-                          found.circuit,
-                          hookup.id,
-                          {},
-                          machineAt(site, hookup, nominal, Corner::Likely),
-                          machineAt(site, hookup, nominal, Corner::Favourable),
-                          machineAt(site, hookup, nominal, Corner::Adverse)};
-  return Starter(site, states, state, starting).study();
+  const auto starting = startingAt(site, states, state, hookup);
+  return starting ? Starter(site, states, state, *starting).study() : std::nullopt;
 }
 
 physics::StartMachine startMachineOf(const site::FixedLoad& load, units::Voltage nominal) {
@@ -228,7 +230,12 @@ std::optional<StartStudy> startStudyOf(const site::Site& site, const site::Hooku
   LoadBook book(site);
   for (const auto& [root, panels] : panelFamiliesOf(site)) {
     const PanelStates states = statesOf(site, {*moment}, book, {panels, {}, true, {}});
-    if (auto study = startStudyOf(site, states, states.states.front(), hookup)) return study;
+    const auto starting = startingAt(site, states, states.states.front(), hookup);
+    if (!starting) continue;
+    Starter starter(site, states, states.states.front(), *starting);
+    auto study = starter.study();
+    if (study) study->outlets = starter.outletDips();
+    return study;
   }
   return std::nullopt;
 }

@@ -20,7 +20,7 @@ struct StartStudy {
   StartAnswer answer;
   physics::Thevenin supply;  // at the machine's terminals, its own cord in front of it
   physics::StartRun likely, easy, hard;
-  std::vector<OutletDip> outlets;  // every live contact on the same panels, as the list of outlets
+  std::vector<OutletDip> outlets;  // every live contact on the same panels, as the list of outlets; of a whole site's
 };
 
 // What starts at a hookup, as the site and the class's table know it.
@@ -40,7 +40,7 @@ struct StartStudy {
 // Adds its start to the answer of a hookup, at the moment when its volts are lowest.
 void addStart(const site::Site& site, const PanelStates& states, HookupAnswer& answer);
 
-// The same of a site, by itself and whole. None: it is never on.
+// The same of a site, by itself and whole, with every outlet's dip. None: it is never on.
 [[nodiscard]] std::optional<StartStudy> startStudyOf(const site::Site& site, const site::Hookup& hookup);
 
 }  // namespace cordreach::study

@@ -69,9 +69,6 @@ TEST(StartTripsEarly, IsTheEarliestCurveAlone) {
   tiny.given().start->trip = physics::TripTimes{0.8 * second, {}, {}};
   ASSERT_EQ(tiny.found("start.trips_early").size(), 1u);
   EXPECT_EQ(tiny.verdict(), Severity::Notice);
-  tiny.given().start->earlyInDoubt = true;
-  EXPECT_FALSE(tiny.has("start.trips_early"));
-  tiny.given().start->earlyInDoubt = false;
   tiny.given().start->trip->likely = 1.2 * second;
   EXPECT_FALSE(tiny.has("start.trips_early"));
   EXPECT_TRUE(tiny.has("start.trips"));
