@@ -27,17 +27,17 @@ void nameOtherLoad(FindingBuilder& finding, const study::CircuitAnswer& answer, 
 }
 
 struct Worst {
-  BreakerVerdict verdict;
+  study::WithinRun does;
   const study::BreakerAnswer* breaker;
   const HookupCase* hookup;  // whose moment it is; none: the circuit's own
 };
 
 // A circuit is answered at its largest current; a hookup's own moment can be the one that trips.
 Worst worstOn(const study::CircuitAnswer& answer, const std::vector<const HookupCase*>& hookups) {
-  Worst worst{verdictOn(answer.breaker), &answer.breaker, nullptr};
+  Worst worst{study::withinRun(answer.breaker), &answer.breaker, nullptr};
   for (const HookupCase* hookup : hookups) {
-    const BreakerVerdict verdict = verdictOn(hookup->answer->breaker);
-    if (verdict > worst.verdict) worst = {verdict, &hookup->answer->breaker, hookup};
+    const study::WithinRun does = study::withinRun(hookup->answer->breaker);
+    if (does > worst.does) worst = {does, &hookup->answer->breaker, hookup};
   }
   return worst;
 }
@@ -47,7 +47,7 @@ Finding onCircuit(const study::CircuitAnswer& answer, const Worst& worst, const 
   finding.about(in.site().at<site::Circuit>(answer.id), in);
   if (worst.hookup == nullptr) finding.at(answer.moment);
   for (const HookupCase* hookup : in.on(answer.id)) {
-    if (verdictOn(hookup->answer->breaker) == worst.verdict) finding.about(*hookup, in);
+    if (study::withinRun(hookup->answer->breaker) == worst.does) finding.about(*hookup, in);
   }
   aboutBreaker(finding, *worst.breaker);
   nameOtherLoad(finding, answer, in);
@@ -60,7 +60,7 @@ Finding onCircuit(const study::CircuitAnswer& answer, const Worst& worst, const 
 Finding onMain(const study::MainAnswer& main, const Case& in, const Rule& rule) {
   const site::Panel& panel = in.site().at<site::Panel>(main.id);
   FindingBuilder finding(rule);
-  finding.subject(SubjectKind::Panel, main.id.text()).with(text("panel", panel.name));
+  finding.subject(SubjectKind::Panel, main.id.text()).with(text("panel", panel.name)).at(main.moment);
   for (const HookupCase& hookup : in.hookups()) {
     const auto& ids = main.hookups;
     if (std::find(ids.begin(), ids.end(), hookup.hookup->id) == ids.end()) continue;
@@ -74,24 +74,17 @@ Finding onMain(const study::MainAnswer& main, const Case& in, const Rule& rule) 
 
 }  // namespace
 
-BreakerVerdict verdictOn(const study::BreakerAnswer& breaker) {
-  if (!breaker.trip) return BreakerVerdict::Holds;
-  const auto within = [&](const std::optional<units::Duration>& time) { return time && *time <= breaker.run; };
-  if (within(breaker.trip->likely)) return BreakerVerdict::Trips;
-  return within(breaker.trip->earliest) ? BreakerVerdict::TripsEarly : BreakerVerdict::Holds;
-}
-
-Findings breakersThat(BreakerVerdict verdict, const Case& in, const Rule& rule) {
+Findings breakersThat(study::WithinRun does, const Case& in, const Rule& rule) {
   Findings found;
   for (const study::CircuitAnswer& answer : in.answer().circuits) {
     const Worst worst = worstOn(answer, in.on(answer.id));
-    if (worst.verdict == verdict) found.push_back(onCircuit(answer, worst, in, rule));
+    if (worst.does == does) found.push_back(onCircuit(answer, worst, in, rule));
   }
   for (const study::MainAnswer& main : in.answer().mains) {
-    if (verdictOn(main.breaker) == verdict) found.push_back(onMain(main, in, rule));
+    if (study::withinRun(main.breaker) == does) found.push_back(onMain(main, in, rule));
   }
   for (const HookupCase& hookup : in.hookups()) {
-    if (hookup.circuit != nullptr || verdictOn(hookup.answer->breaker) != verdict) continue;
+    if (hookup.circuit != nullptr || study::withinRun(hookup.answer->breaker) != does) continue;
     FindingBuilder finding(rule);
     finding.about(hookup, in);
     aboutBreaker(finding, hookup.answer->breaker);

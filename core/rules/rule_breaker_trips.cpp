@@ -5,6 +5,6 @@
 
 namespace cordreach::rules {
 
-Findings breakerTrips(const Case& in, const Rule& rule) { return breakersThat(BreakerVerdict::Trips, in, rule); }
+Findings breakerTrips(const Case& in, const Rule& rule) { return breakersThat(study::WithinRun::Trips, in, rule); }
 
 }  // namespace cordreach::rules

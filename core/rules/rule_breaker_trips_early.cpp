@@ -6,7 +6,7 @@
 namespace cordreach::rules {
 
 Findings breakerTripsEarly(const Case& in, const Rule& rule) {
-  return breakersThat(BreakerVerdict::TripsEarly, in, rule);
+  return breakersThat(study::WithinRun::TripsEarly, in, rule);
 }
 
 }  // namespace cordreach::rules

@@ -116,11 +116,12 @@ struct HookupAnswer {
   std::optional<StartAnswer> start{};          // switching it on, at that moment; none: not on
 };
 
-// A panel's main breaker that trips in the course of the planned day.
+// A panel's main breaker that trips.
 struct MainAnswer {
   site::PanelId id;
   BreakerAnswer breaker;
-  std::vector<site::HookupId> hookups;  // that are on then and go off by it
+  std::vector<site::HookupId> hookups;      // that are on then and go off by it
+  std::optional<units::Duration> moment{};  // start of its worst moment; none: nothing has hours
 };
 
 struct OutletAnswer {

@@ -12,6 +12,7 @@
 #include "study/day_span.h"
 #include "study/hookup_answer.h"
 #include "study/load_start.h"
+#include "study/main_answer.h"
 #include "study/moments.h"
 #include "study/panel_family.h"
 #include "study/panel_states.h"
@@ -60,6 +61,8 @@ class FamilyStudy {
     addOutlets(answer);
     auto starts = loadStartsOf(m_site, m_states, m_days);
     std::move(starts.begin(), starts.end(), std::back_inserter(answer.loadStarts));
+    auto mains = mainsOf(m_site, m_states);
+    std::move(mains.begin(), mains.end(), std::back_inserter(answer.mains));
   }
 
  private:

@@ -77,6 +77,19 @@ BreakerAnswer supposedBreakerAnswerOf(const site::Site& site, const BreakerMomen
   return answerFor(site, {kStrictest, physics::BreakerKind::ThermalMagnetic}, moment);
 }
 
+BreakerAnswer mainAnswerOf(const site::Site& site, const site::Panel& panel, const BreakerMoment& moment) {
+  BreakerAnswer answer = answerFor(site, physics::Breaker{panel.mainRating->value}, moment);
+  answer.rating = panel.mainRating->value;
+  return answer;
+}
+
+WithinRun withinRun(const BreakerAnswer& breaker) {
+  if (!breaker.trip) return WithinRun::Holds;
+  const auto within = [&](const std::optional<units::Duration>& time) { return time && *time <= breaker.run; };
+  if (within(breaker.trip->likely)) return WithinRun::Trips;
+  return within(breaker.trip->earliest) ? WithinRun::TripsEarly : WithinRun::Holds;
+}
+
 bool worse(const BreakerAnswer& a, const BreakerAnswer& b) {
   constexpr double kNever = std::numeric_limits<double>::infinity();
   const auto rank = [](const BreakerAnswer& answer) {

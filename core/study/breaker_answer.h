@@ -27,6 +27,13 @@ struct BreakerMoment {
 // Of an outlet whose breaker is unknown: the strictest that is common, 15 A.
 [[nodiscard]] BreakerAnswer supposedBreakerAnswerOf(const site::Site& site, const BreakerMoment& moment);
 
+// Of a panel's main, whose rating is known.
+[[nodiscard]] BreakerAnswer mainAnswerOf(const site::Site& site, const site::Panel& panel, const BreakerMoment& moment);
+
+// Whether it acts within the time for which its current can flow; early: on the earliest curve only.
+enum class WithinRun { Holds, TripsEarly, Trips };
+[[nodiscard]] WithinRun withinRun(const BreakerAnswer& breaker);
+
 // True when `a` is worse news than `b`: trips sooner on the likely curve, then on the earliest, then carries more.
 [[nodiscard]] bool worse(const BreakerAnswer& a, const BreakerAnswer& b);
 

@@ -45,10 +45,10 @@ std::size_t firstLike(const PanelStates& states, const std::vector<CircuitLoad>&
   return moment;
 }
 
-template <class Answer>
-CircuitDay makeDay(const site::Site& site, const PanelStates& states, const Poles& poles, Answer answer) {
+template <class Load, class Answer>
+CircuitDay makeDay(const PanelStates& states, Load load, Answer answer) {
   CircuitDay day;
-  for (const PanelState& state : states.states) day.loads.push_back(loadOf(site, state, poles));
+  for (const PanelState& state : states.states) day.loads.push_back(load(state));
   for (std::size_t i = 0; i < states.moments.size(); ++i) {
     const std::size_t first = firstLike(states, day.loads, i);
     const units::Current before =
@@ -62,20 +62,33 @@ CircuitDay makeDay(const site::Site& site, const PanelStates& states, const Pole
 }  // namespace
 
 CircuitDay dayOf(const site::Site& site, const PanelStates& states, const site::Circuit& circuit, const Poles& poles) {
-  return makeDay(site, states, poles,
-                 [&](const BreakerMoment& moment) { return breakerAnswerOf(site, circuit, moment); });
+  return makeDay(
+      states, [&](const PanelState& state) { return loadOf(site, state, poles); },
+      [&](const BreakerMoment& moment) { return breakerAnswerOf(site, circuit, moment); });
 }
 
 CircuitDay supposedDayOf(const site::Site& site, const PanelStates& states, const Poles& poles) {
-  return makeDay(site, states, poles,
-                 [&](const BreakerMoment& moment) { return supposedBreakerAnswerOf(site, moment); });
+  return makeDay(
+      states, [&](const PanelState& state) { return loadOf(site, state, poles); },
+      [&](const BreakerMoment& moment) { return supposedBreakerAnswerOf(site, moment); });
 }
 
-CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, const CircuitDay& day) {
+CircuitDay mainDayOf(const site::Site& site, const PanelStates& states, const site::Panel& panel, std::size_t index) {
+  return makeDay(
+      states, [&](const PanelState& state) { return mainLoadOf(site, state, index); },
+      [&](const BreakerMoment& moment) { return mainAnswerOf(site, panel, moment); });
+}
+
+std::size_t worstMomentOf(const CircuitDay& day) {
   std::size_t worst = 0;
   for (std::size_t i = 1; i < day.breakers.size(); ++i) {
     if (worse(day.breakers[i], day.breakers[worst])) worst = i;
   }
+  return worst;
+}
+
+CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, const CircuitDay& day) {
+  const std::size_t worst = worstMomentOf(day);
   const CircuitLoad& load = day.loads[states.moments[worst].state];
   return {circuit.id,      states.moments[worst].start, load.current,        load.likely,          load.neutral,
           load.plateSum(), load.continuousSum(),        day.breakers[worst], load.wireTemperature, load.shares,

@@ -25,6 +25,11 @@ struct CircuitDay {
 // Of the supposed circuit of an outlet whose breaker is unknown.
 [[nodiscard]] CircuitDay supposedDayOf(const site::Site& site, const PanelStates& states, const Poles& poles);
 
+// Of a panel's main, whose rating is known.
+[[nodiscard]] CircuitDay mainDayOf(const site::Site& site, const PanelStates& states, const site::Panel& panel,
+                                   std::size_t index);
+
+[[nodiscard]] std::size_t worstMomentOf(const CircuitDay& day);
 [[nodiscard]] CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, const CircuitDay& day);
 
 }  // namespace cordreach::study

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "network/phase_amps.h"
 #include "physics/charger.h"
 #include "study/assumptions.h"
 #include "study/branch_heat.h"
@@ -46,20 +47,37 @@ Share shareOf(const site::FixedLoad& load, double rmsA) {
   return {std::nullopt, load.id, rmsA * ampere, currentOf(load), continuous, load.cycle.has_value()};
 }
 
-std::vector<Share> sharesOf(const site::Site& site, const PanelState& state, const Poles& poles) {
+template <class DrawsHere>
+std::vector<Share> sharesOf(const site::Site& site, const PanelState& state, DrawsHere drawsHere) {
   std::vector<Share> shares;
   const auto& solution = state.likely().warm;
   for (const auto& [id, plugged] : state.scene().hookups) {
-    if (!plugged.load || !onPoles(plugged.tap, poles)) continue;
+    if (!plugged.load || !drawsHere(plugged.tap)) continue;
     shares.push_back(shareOf(site, id, solution.circuits[plugged.tap.circuit].loads[*plugged.load].totalRmsA));
   }
   for (const auto& [id, place] : state.scene().loads) {
-    if (!onPoles(place.first, poles)) continue;
+    if (!drawsHere(place.first)) continue;
     const double rmsA = solution.circuits[place.first.circuit].loads[place.second].totalRmsA;
     shares.push_back(shareOf(site.at<site::FixedLoad>(id), rmsA));
   }
   std::stable_sort(shares.begin(), shares.end(), [](const Share& a, const Share& b) { return a.current > b.current; });
   return shares;
+}
+
+// By the shares and the largest current, which stand already.
+void addComingAndGoing(const site::Site& site, CircuitLoad& load) {
+  std::vector<ComesAndGoes> cycling;
+  for (const Share& share : load.shares) {
+    if (!share.cycling) continue;
+    const site::Cycle& cycle = *site.at<site::FixedLoad>(*share.load).cycle;
+    cycling.push_back({share.current, cycle.onFraction()});
+    load.longestCycle = std::max(load.longestCycle.value_or(cycle.on), cycle.on);
+  }
+  const Coincidence coincidence = coincidenceOf(cycling);
+  // Taking amps off arithmetically leaves too little rather than too much when power factors differ.
+  load.withoutCycling = std::max(Current{}, load.current.likely - coincidence.worst);
+  load.likely = std::max(Current{}, load.current.likely - (coincidence.worst - coincidence.likely));
+  load.together = coincidence.together;
 }
 
 units::Temperature hottestWire(const site::Site& site, const PanelState& state, const Poles& poles) {
@@ -90,28 +108,24 @@ Current CircuitLoad::continuousSum() const {
 }
 
 CircuitLoad loadOf(const site::Site& site, const PanelState& state, const Poles& poles) {
-  CircuitLoad load{
-      bandOf(largestPoleA(state.settled[0], poles) * ampere, largestPoleA(state.settled[1], poles) * ampere,
-             largestPoleA(state.settled[2], poles) * ampere),
-      {},
-      {},
-      {},
-      hottestWire(site, state, poles),
-      sharesOf(site, state, poles),
-      std::nullopt};
+  CircuitLoad load{.wireTemperature = hottestWire(site, state, poles)};
+  load.current = bandOf(largestPoleA(state.settled[0], poles) * ampere, largestPoleA(state.settled[1], poles) * ampere,
+                        largestPoleA(state.settled[2], poles) * ampere);
   load.neutral = state.likely().warm.circuits[poles.circuit].branches.front().neutralRmsA * ampere;
-  std::vector<ComesAndGoes> cycling;
-  for (const Share& share : load.shares) {
-    if (!share.cycling) continue;
-    const site::Cycle& cycle = *site.at<site::FixedLoad>(*share.load).cycle;
-    cycling.push_back({share.current, cycle.onFraction()});
-    load.longestCycle = std::max(load.longestCycle.value_or(cycle.on), cycle.on);
-  }
-  const Coincidence coincidence = coincidenceOf(cycling);
-  // Taking amps off arithmetically leaves too little rather than too much when power factors differ.
-  load.withoutCycling = std::max(Current{}, load.current.likely - coincidence.worst);
-  load.likely = std::max(Current{}, load.current.likely - (coincidence.worst - coincidence.likely));
-  load.together = coincidence.together;
+  load.shares = sharesOf(site, state, [&](const Tap& tap) { return onPoles(tap, poles); });
+  addComingAndGoing(site, load);
+  return load;
+}
+
+CircuitLoad mainLoadOf(const site::Site& site, const PanelState& state, std::size_t panel) {
+  const network::Network& network = state.scene().network;
+  const auto largest = [&](std::size_t corner) {
+    return network::largestPhaseA(network, state.settled[corner].warm.circuits, panel) * ampere;
+  };
+  CircuitLoad load{.wireTemperature = wallOf(site)};
+  load.current = bandOf(largest(0), largest(1), largest(2));
+  load.shares = sharesOf(site, state, [&](const Tap& tap) { return network::hangsOn(network, tap.circuit, panel); });
+  addComingAndGoing(site, load);
   return load;
 }
 

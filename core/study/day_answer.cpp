@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "study/breaker_answer.h"
 #include "study/day_span.h"
 
 namespace cordreach::study {
@@ -11,14 +12,6 @@ namespace {
 
 using units::Duration;
 using Users = std::vector<HookupAnswer*>;
-
-enum class Strictness { Holds, Early, Likely };
-
-Strictness strictnessOf(const physics::TripTimes& trip, const Duration& run) {
-  const auto within = [&](const std::optional<Duration>& time) { return time && *time <= run; };
-  if (within(trip.likely)) return Strictness::Likely;
-  return within(trip.earliest) ? Strictness::Early : Strictness::Holds;
-}
 
 template <class T>
 void raiseTo(const T& likely, Band<T>& band) {
@@ -81,6 +74,9 @@ class Course {
       return from.has_value();
     });
     if (users.empty()) return;
+    const auto byMoments = std::find_if(m_answer.mains.begin(), m_answer.mains.end(),
+                                        [&](const MainAnswer& answer) { return answer.id == panel; });
+    if (byMoments != m_answer.mains.end()) return merge(courseOf(circuit, at), byMoments->breaker);
     MainAnswer main{panel, courseOf(circuit, at), {}};
     const auto& rating = m_site.at<site::Panel>(panel).mainRating;
     if (rating) main.breaker.rating = rating->value;
@@ -117,8 +113,8 @@ class Course {
 
   static void merge(const BreakerAnswer& course, BreakerAnswer& byMoments) {
     if (!byMoments.trip) return;
-    const Strictness before = strictnessOf(*byMoments.trip, byMoments.run);
-    const Strictness now = strictnessOf(*course.trip, course.run);
+    const WithinRun before = withinRun(byMoments);
+    const WithinRun now = withinRun(course);
     if (now < before) return;
     byMoments.tripsAt = course.tripsAt;
     if (now == before) return;

@@ -319,10 +319,7 @@ class DayRunner {
 }  // namespace
 
 bool feeds(const Day& day, const ProtectedPoles& poles, std::size_t circuit) {
-  if (!poles.panel) return poles.circuit == circuit;
-  std::optional<std::size_t> panel = day.network.circuits[circuit].panel;
-  while (panel && *panel != *poles.panel) panel = day.network.panels[*panel].fedFrom;
-  return panel.has_value();
+  return poles.panel ? network::hangsOn(day.network, circuit, *poles.panel) : poles.circuit == circuit;
 }
 
 bool feeds(const Day& day, const ProtectedPoles& poles, const LoadPlace& place) {

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The demo building's plan, answered as the map asks for it while a plug is dragged: by moments, and with its evening
-// followed; then judged.
+// A plan, answered as the map asks for it while a plug is dragged or after an edit, and judged: the demo building's, by
+// moments and with its evening followed, and that of a large building.
 #include <benchmark/benchmark.h>
 
 #include <cstdlib>
 
+#include "bench/large_site.h"
 #include "io/site_file.h"
 #include "rules/judge.h"
 #include "study/assess.h"
@@ -29,6 +30,14 @@ void demoPlan(benchmark::State& state, bool inTime) {
   state.counters["findings"] = static_cast<double>(findings);
 }
 
+void largePlan(benchmark::State& state) {
+  const bench::LargeSite large;
+  std::size_t findings = 0;
+  for (auto _ : state) findings = rules::judge(large.site, study::assess(large.site, {})).size();
+  state.counters["findings"] = static_cast<double>(findings);
+}
+
+BENCHMARK(largePlan)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(demoPlan, byMoments, false)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(demoPlan, inTime, true)->Unit(benchmark::kMillisecond);
 

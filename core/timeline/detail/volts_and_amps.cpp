@@ -2,9 +2,7 @@
 #include "timeline/detail/volts_and_amps.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <span>
 
 namespace cordreach::timeline::detail {
 
@@ -60,57 +58,6 @@ double VoltsAndAmps::largestPoleA(std::size_t circuit, std::size_t first, std::s
   const auto& currents = m_circuits[circuit].branches.front().poleRmsA;
   double largest = 0.0;
   for (std::size_t pole = first; pole < first + count; ++pole) largest = std::max(largest, currents[pole]);
-  return largest;
-}
-
-namespace {
-
-struct PhaseAmps {
-  network::Phasor fundamentalA{};
-  double harmonicsA = 0.0;
-};
-
-void addLoad(const network::Load& load, const network::LoadSolution& solved, std::span<PhaseAmps* const> poles) {
-  const double harmonicsA = std::sqrt(std::max(0.0, solved.totalRmsA * solved.totalRmsA - std::norm(solved.currentA)));
-  poles[load.pole]->fundamentalA += solved.currentA;
-  poles[load.pole]->harmonicsA += harmonicsA;
-  if (!load.toPole) return;
-  poles[*load.toPole]->fundamentalA -= solved.currentA;
-  poles[*load.toPole]->harmonicsA += harmonicsA;
-}
-
-// Which phase of the panel stands behind a phase of another; none: that one does not hang on it.
-std::optional<std::size_t> phaseAt(const network::Network& network, std::size_t panel, std::size_t from,
-                                   std::size_t phase) {
-  while (from != panel) {
-    const network::Panel& bus = network.panels[from];
-    if (!bus.fedFrom) return std::nullopt;
-    phase = bus.feedPhases[phase];
-    from = *bus.fedFrom;
-  }
-  return phase;
-}
-
-}  // namespace
-
-double VoltsAndAmps::largestPhaseA(std::size_t panel, const Instead& instead) const {
-  std::array<PhaseAmps, 3> phases;
-  for (std::size_t i = 0; i < m_network.circuits.size(); ++i) {
-    const network::Circuit& circuit = m_network.circuits[i];
-    std::array<PhaseAmps*, 3> poles{};
-    for (std::size_t pole = 0; pole < circuit.phases.size(); ++pole) {
-      const auto phase = phaseAt(m_network, panel, circuit.panel, circuit.phases[pole]);
-      if (phase) poles[pole] = &phases[*phase];
-    }
-    if (poles.front() == nullptr) continue;
-    const bool other = instead.solution != nullptr && instead.circuit == i;
-    const network::CircuitSolution& solved = other ? *instead.solution : m_circuits[i];
-    for (std::size_t k = 0; k < solved.loads.size(); ++k) addLoad(circuit.loads[k], solved.loads[k], poles);
-  }
-  double largest = 0.0;
-  for (const PhaseAmps& phase : phases) {
-    largest = std::max(largest, std::hypot(std::abs(phase.fundamentalA), phase.harmonicsA));
-  }
   return largest;
 }
 

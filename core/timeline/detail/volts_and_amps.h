@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "network/partial.h"
+#include "network/phase_amps.h"
 #include "network/solve.h"
 
 namespace cordreach::timeline::detail {
@@ -34,14 +35,10 @@ class VoltsAndAmps {
   // Of the pole that carries most among some of a circuit's poles.
   [[nodiscard]] double largestPoleA(std::size_t circuit, std::size_t first, std::size_t count) const;
 
-  struct Instead {
-    std::size_t circuit = 0;
-    const network::CircuitSolution* solution = nullptr;
-  };
-  // Of the phase that carries most at a panel, with all that hangs on it; one circuit as solved otherwise.
-  // Fundamentals as phasors; harmonics, of whose phases nothing is kept, as plain numbers: the cautious end.
-  [[nodiscard]] double largestPhaseA(std::size_t panel, const Instead& instead) const;
-  [[nodiscard]] double largestPhaseA(std::size_t panel) const { return largestPhaseA(panel, {}); }
+  // Of the phase that carries most at a panel, with all that hangs on it.
+  [[nodiscard]] double largestPhaseA(std::size_t panel, const network::Instead& instead = {}) const {
+    return network::largestPhaseA(m_network, m_circuits, panel, instead);
+  }
 
  private:
   [[nodiscard]] std::vector<network::Phasor> busOf(std::size_t circuit) const;

@@ -160,20 +160,50 @@ TEST(DayAnswer, StallsWithThePadThatIsChangedLater) {
   EXPECT_LT(hookup.voltage.likely, before.voltage.likely);
 }
 
-TEST(DayAnswer, TellsOfAPanelsMain) {
+// Two circuits of 20 A behind a main of 20 A, and a heater of 15 A for each.
+SmallSite behindASmallMain() {
   auto building = SmallSite().circuit("1", 20, 30).circuit("2", 20, 30);
   site::Panel panel = building.site.at<site::Panel>(site::PanelId("P"));
   panel.mainRating = site::known(20.0 * ampere);
   building.site.all<site::Panel>().put(panel);
   building.machine("M", LoadClass::Resistance, 15).machine("N", LoadClass::Resistance, 15);
+  return building;
+}
+
+TEST(DayAnswer, TellsOfAPanelsMain) {
+  auto building = behindASmallMain();
   building.plug("M", SmallSite::at("1"), {{18.0, 20.0}}).plug("N", SmallSite::at("2"), {{18.5, 20.0}});
   const Answer answer = assess(building.site);
   ASSERT_EQ(answer.mains.size(), 1U);
-  EXPECT_EQ(answer.mains[0].id, panel.id);
+  EXPECT_EQ(answer.mains[0].id, site::PanelId("P"));
   EXPECT_EQ(answer.mains[0].hookups.size(), 2U);
   ASSERT_TRUE(answer.mains[0].breaker.tripsAt.has_value());
   EXPECT_GT(*answer.mains[0].breaker.tripsAt, 18.5 * hour);
+  EXPECT_EQ(answer.mains[0].moment, 18.5 * hour);
   EXPECT_FALSE(answer.circuits[0].breaker.tripsAt.has_value());
+}
+
+TEST(DayAnswer, TellsOfAPanelsMainWithoutAnyHours) {
+  auto building = behindASmallMain();
+  building.plug("M", SmallSite::at("1"));
+  EXPECT_TRUE(assess(building.site).mains.empty());
+  building.plug("N", SmallSite::at("2"));
+  const Answer answer = assess(building.site);
+  ASSERT_EQ(answer.mains.size(), 1U);
+  EXPECT_EQ(answer.mains[0].hookups.size(), 2U);
+  const units::Current both = answer.hookups[0].current.likely + answer.hookups[1].current.likely;
+  EXPECT_NEAR(answer.mains[0].breaker.current.in(ampere), both.in(ampere), 1e-6);
+  EXPECT_TRUE(answer.mains[0].breaker.trip->likely.has_value());
+  EXPECT_FALSE(answer.mains[0].moment.has_value());
+}
+
+TEST(DayAnswer, AMainCarriesOneLegOfASplitPhaseAtATime) {
+  auto building = behindASmallMain();
+  site::Circuit other = building.site.at<site::Circuit>(site::CircuitId("2"));
+  other.phases = {1};
+  building.site.all<site::Circuit>().put(other);
+  building.plug("M", SmallSite::at("1")).plug("N", SmallSite::at("2"));
+  EXPECT_TRUE(assess(building.site).mains.empty());
 }
 
 }  // namespace
