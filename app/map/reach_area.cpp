@@ -10,7 +10,7 @@ namespace {
 
 constexpr float kFill = 0.26F;
 constexpr float kFillTight = 0.10F;
-constexpr int kMostCorners = 4000;            // that are filled within a frame: some 2 ms
+constexpr int kMostCorners = 12000;           // that are filled anew: a floor of a hundred outlets has some 5,000
 constexpr double kMostPixels = 2400.0;        // along the longer side of a shade
 constexpr double kMostPixelsPerMetre = 20.0;  // a cell of the walk is 0.2 m or more
 

@@ -78,13 +78,11 @@ TEST_F(JudgeServiceTest, AnswersTheLastOfManyRequestsAndSkipsThoseBetween) {
 TEST_F(JudgeServiceTest, ADragIsAnsweredWhileItGoesOn) {
   QElapsedTimer clock;
   clock.start();
-  std::size_t heardDuring = 0;
-  while (clock.elapsed() < 1500) {
+  while (heard.size() < 3 && clock.elapsed() < 60000) {
     service.request(demo, true);
     QTest::qWait(10);
-    heardDuring = heard.size();
   }
-  EXPECT_GE(heardDuring, 3U);
+  EXPECT_GE(heard.size(), 3U);
   ASSERT_TRUE(settles());
 }
 

@@ -69,7 +69,7 @@ TEST(Start, JsonHasTheKeysOfTheContract) {
 TEST(Start, ASoundBurnisherIsSound) {
   const Ran answer = ran(burnisher());
   EXPECT_EQ(answer.exit, kSound) << answer.out;
-  EXPECT_EQ(json(burnisher())["verdict"], "OK");
+  EXPECT_EQ(json(burnisher())["verdict"], "NOTICE");  // 106 A: a breaker that acts at once from 100 A may
 }
 
 TEST(Start, ALongerCordLowersThePeakAndLengthensTheStart) {

@@ -39,7 +39,7 @@ TEST(ReachAreaTest, FewCornersStaySharp) {
 }
 
 TEST(ReachAreaTest, ManyCornersBecomeAShadeInTheSamePlace) {
-  const ReachArea area = areaOf(reachOf(5000));
+  const ReachArea area = areaOf(reachOf(10000));
   ASSERT_FALSE(area.shade.isNull());
   EXPECT_FALSE(area.isEmpty());
   const QPixmap red = shadeIn(Qt::red, area);

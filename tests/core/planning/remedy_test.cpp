@@ -29,7 +29,7 @@ TEST(Remedies, OfferANearerOutletWithoutAnExtensionFirst) {
   ASSERT_FALSE(remedies.empty());
   EXPECT_EQ(remedies.front().code, "move.outlet");
   EXPECT_EQ(textOf(remedies.front().arguments, "outlet"), "1-31");
-  EXPECT_EQ(textOf(remedies.front().after, "verdict"), "ok");
+  EXPECT_EQ(textOf(remedies.front().after, "verdict"), "notice");  // of its start, by a quick breaker
 }
 
 TEST(Remedies, AreEditsThatMendAndCanBeUndone) {
