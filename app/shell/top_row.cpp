@@ -8,6 +8,7 @@
 #include <QMenuBar>
 #include <QPainter>
 #include <QToolButton>
+#include <algorithm>
 
 #include "look/look.h"
 #include "shell/arrow_icon.h"
@@ -15,6 +16,10 @@
 #include "shell/say.h"
 
 namespace cordreach::app {
+
+namespace {
+constexpr int kWidestName = 320;
+}  // namespace
 
 TopRow::TopRow(const Document& document, const text::Phrasebook& book, QWidget* parent)
     : QWidget(parent),
@@ -37,7 +42,7 @@ TopRow::TopRow(const Document& document, const text::Phrasebook& book, QWidget* 
   row->addSpacing(4);
   row->addWidget(m_saved, 0, Qt::AlignVCenter);
   m_name->setTextFormat(Qt::PlainText);
-  m_name->setMaximumWidth(320);
+  m_name->setMinimumWidth(1);  // it is cut before anything else is
   dress();
   refresh();
 }
@@ -67,11 +72,24 @@ QString TopRow::title() const {
 }
 
 void TopRow::refresh() {
-  m_name->setText(m_name->fontMetrics().elidedText(title(), Qt::ElideRight, m_name->maximumWidth()));
   m_name->setToolTip(m_document.path());
   m_saved->setText(say(m_book, m_document.isDirty()          ? "window.state.unsaved"
                                : m_document.path().isEmpty() ? "window.state.untitled"
                                                              : "window.state.saved"));
+  fitName();
+}
+
+// Into what the rest of the row leaves.
+void TopRow::fitName() {
+  m_name->clear();
+  const int left = width() - layout()->sizeHint().width();
+  m_name->setText(
+      m_name->fontMetrics().elidedText(title(), Qt::ElideRight, std::clamp(left, 0, look::scaled(kWidestName))));
+}
+
+void TopRow::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  fitName();
 }
 
 void TopRow::dress() {

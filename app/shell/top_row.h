@@ -31,8 +31,10 @@ class TopRow : public QWidget {
  protected:
   void paintEvent(QPaintEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
+  void fitName();
   void dress();
   void addArrow(QAction* action);
 

@@ -14,6 +14,7 @@
 #include "heat/side_view.h"
 #include "panels/link_button.h"
 #include "panels/plain_controls.h"
+#include "shell/place_tabs.h"
 #include "shell/remedy_button.h"
 #include "text/pseudo_language.h"
 
@@ -111,6 +112,8 @@ TEST_F(HeatReading, ThePlaceFitsAProjectorWithLargeText) {
   EXPECT_LE(window->height(), 768);
   EXPECT_LE(window->width(), 1024);
   checkDrawn(kProjectedCut, kProjectedCurves);
+  const auto* places = window->findChild<PlaceTabs*>();
+  for (int i = 0; i < places->count(); ++i) EXPECT_TRUE(places->rect().contains(places->tabRect(i))) << i;
 }
 
 TEST_F(HeatReading, TheVerdictsReasonKeepsToOneLineUntilItIsAskedFor) {
