@@ -38,7 +38,7 @@ std::optional<std::size_t> phaseAt(const Network& network, std::size_t panel, st
 }  // namespace
 
 double largestPhaseA(const Network& network, const std::vector<CircuitSolution>& circuits, std::size_t panel,
-                     const Instead& instead) {
+                     const Instead& instead, const Counts& counts) {
   std::array<PhaseAmps, 3> phases;
   for (std::size_t i = 0; i < network.circuits.size(); ++i) {
     const Circuit& circuit = network.circuits[i];
@@ -50,7 +50,9 @@ double largestPhaseA(const Network& network, const std::vector<CircuitSolution>&
     if (poles.front() == nullptr) continue;
     const bool other = instead.solution != nullptr && instead.circuit == i;
     const CircuitSolution& solved = other ? *instead.solution : circuits[i];
-    for (std::size_t k = 0; k < solved.loads.size(); ++k) addLoad(circuit.loads[k], solved.loads[k], poles);
+    for (std::size_t k = 0; k < solved.loads.size(); ++k) {
+      if (!counts || counts(i, k)) addLoad(circuit.loads[k], solved.loads[k], poles);
+    }
   }
   double largest = 0.0;
   for (const PhaseAmps& phase : phases) {

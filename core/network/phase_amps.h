@@ -4,6 +4,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -17,9 +18,12 @@ struct Instead {
   const CircuitSolution* solution = nullptr;  // null: none
 };
 
+// Which of the loads count, by circuit and load; empty: all.
+using Counts = std::function<bool(std::size_t circuit, std::size_t load)>;
+
 // Of the phase that carries most. `circuits`: one solution for each of the network's circuits.
 [[nodiscard]] double largestPhaseA(const Network& network, const std::vector<CircuitSolution>& circuits,
-                                   std::size_t panel, const Instead& instead = {});
+                                   std::size_t panel, const Instead& instead = {}, const Counts& counts = {});
 
 // Whether a panel, or what is fed from it, feeds that circuit.
 [[nodiscard]] bool hangsOn(const Network& network, std::size_t circuit, std::size_t panel);

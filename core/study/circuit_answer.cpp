@@ -79,16 +79,11 @@ CircuitDay mainDayOf(const site::Site& site, const PanelStates& states, const si
       [&](const BreakerMoment& moment) { return mainAnswerOf(site, panel, moment); });
 }
 
-std::size_t worstMomentOf(const CircuitDay& day) {
+CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, const CircuitDay& day) {
   std::size_t worst = 0;
   for (std::size_t i = 1; i < day.breakers.size(); ++i) {
     if (worse(day.breakers[i], day.breakers[worst])) worst = i;
   }
-  return worst;
-}
-
-CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, const CircuitDay& day) {
-  const std::size_t worst = worstMomentOf(day);
   const CircuitLoad& load = day.loads[states.moments[worst].state];
   return {circuit.id,      states.moments[worst].start, load.current,        load.likely,          load.neutral,
           load.plateSum(), load.continuousSum(),        day.breakers[worst], load.wireTemperature, load.shares,

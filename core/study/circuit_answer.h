@@ -29,7 +29,6 @@ struct CircuitDay {
 [[nodiscard]] CircuitDay mainDayOf(const site::Site& site, const PanelStates& states, const site::Panel& panel,
                                    std::size_t index);
 
-[[nodiscard]] std::size_t worstMomentOf(const CircuitDay& day);
 [[nodiscard]] CircuitAnswer worstOf(const site::Circuit& circuit, const PanelStates& states, const CircuitDay& day);
 
 }  // namespace cordreach::study

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <set>
 
 #include "network/phase_amps.h"
 #include "physics/charger.h"
@@ -124,8 +125,17 @@ CircuitLoad mainLoadOf(const site::Site& site, const PanelState& state, std::siz
   };
   CircuitLoad load{.wireTemperature = wallOf(site)};
   load.current = bandOf(largest(0), largest(1), largest(2));
+  std::set<std::pair<std::size_t, std::size_t>> cycling;
+  for (const auto& [id, place] : state.scene().loads) {
+    if (site.at<site::FixedLoad>(id).cycle) cycling.insert({place.first.circuit, place.second});
+  }
   load.shares = sharesOf(site, state, [&](const Tap& tap) { return network::hangsOn(network, tap.circuit, panel); });
   addComingAndGoing(site, load);
+  // Phase by phase: what cycles on one phase leaves nothing off another.
+  load.withoutCycling = ampere * network::largestPhaseA(network, state.likely().warm.circuits, panel, {},
+                                                        [&](std::size_t circuit, std::size_t one) {
+                                                          return !cycling.contains({circuit, one});
+                                                        });
   return load;
 }
 

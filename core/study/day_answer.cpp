@@ -76,12 +76,20 @@ class Course {
     if (users.empty()) return;
     const auto byMoments = std::find_if(m_answer.mains.begin(), m_answer.mains.end(),
                                         [&](const MainAnswer& answer) { return answer.id == panel; });
-    if (byMoments != m_answer.mains.end()) return merge(courseOf(circuit, at), byMoments->breaker);
     MainAnswer main{panel, courseOf(circuit, at), {}};
     const auto& rating = m_site.at<site::Panel>(panel).mainRating;
     if (rating) main.breaker.rating = rating->value;
     for (const HookupAnswer* user : users) main.hookups.push_back(user->id);
-    m_answer.mains.push_back(std::move(main));
+    if (byMoments == m_answer.mains.end()) {
+      m_answer.mains.push_back(std::move(main));
+    } else if (withinRun(main.breaker) > withinRun(byMoments->breaker)) {
+      *byMoments = std::move(main);
+    } else if (withinRun(main.breaker) == withinRun(byMoments->breaker)) {
+      byMoments->breaker.tripsAt = at;
+      for (const site::HookupId& user : main.hookups) {
+        if (!std::ranges::count(byMoments->hookups, user)) byMoments->hookups.push_back(user);
+      }
+    }
   }
 
   // Its times counted from what came on last, as those by moments are.

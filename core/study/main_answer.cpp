@@ -8,8 +8,19 @@ namespace cordreach::study {
 
 namespace {
 
+// A short moment at more amps must not hide a long one that trips.
+std::size_t worstOf(const CircuitDay& day) {
+  std::size_t worst = 0;
+  for (std::size_t i = 1; i < day.breakers.size(); ++i) {
+    const WithinRun does = withinRun(day.breakers[i]);
+    const WithinRun before = withinRun(day.breakers[worst]);
+    if (does > before || (does == before && worse(day.breakers[i], day.breakers[worst]))) worst = i;
+  }
+  return worst;
+}
+
 MainAnswer answerOf(const site::Panel& panel, std::size_t index, const PanelStates& states, const CircuitDay& day) {
-  const std::size_t worst = worstMomentOf(day);
+  const std::size_t worst = worstOf(day);
   const Scene& scene = states.states[states.moments[worst].state].scene();
   MainAnswer answer{panel.id, day.breakers[worst], {}, states.moments[worst].start};
   for (const auto& [id, plugged] : scene.hookups) {

@@ -197,13 +197,28 @@ TEST(DayAnswer, TellsOfAPanelsMainWithoutAnyHours) {
   EXPECT_FALSE(answer.mains[0].moment.has_value());
 }
 
+TEST(DayAnswer, AShortHeavyMomentDoesNotHideALongOneThatTripsTheMain) {
+  auto building = behindASmallMain();
+  building.machine("K", LoadClass::Resistance, 12).machine("S", LoadClass::Resistance, 14);
+  building.plug("K", SmallSite::at("1"), {{8.0, 14.0}}).plug("M", SmallSite::at("2"), {{8.0, 14.0}});
+  const Answer longOnly = byMoments(building.site);
+  ASSERT_EQ(longOnly.mains.size(), 1U);
+  EXPECT_TRUE(longOnly.mains[0].breaker.trip->likely.has_value());
+  building.plug("S", SmallSite::at("1"), {{16.0, 16.02}}).plug("N", SmallSite::at("2"), {{16.0, 16.02}});
+  const Answer both = byMoments(building.site);
+  ASSERT_EQ(both.mains.size(), 1U);
+  EXPECT_EQ(both.mains[0].moment, 8.0 * hour);
+}
+
 TEST(DayAnswer, AMainCarriesOneLegOfASplitPhaseAtATime) {
   auto building = behindASmallMain();
   site::Circuit other = building.site.at<site::Circuit>(site::CircuitId("2"));
   other.phases = {1};
   building.site.all<site::Circuit>().put(other);
   building.plug("M", SmallSite::at("1")).plug("N", SmallSite::at("2"));
-  EXPECT_TRUE(assess(building.site).mains.empty());
+  const Answer answer = assess(building.site);
+  EXPECT_GT(answer.hookups[1].current.likely.in(ampere), 10.0);
+  EXPECT_TRUE(answer.mains.empty());
 }
 
 }  // namespace
