@@ -3,7 +3,6 @@
 // through Newton's method, which must arrive at the same volts and amps.
 #include <gtest/gtest.h>
 
-#include <algorithm>
 #include <atomic>
 #include <cmath>
 #include <memory>
@@ -38,17 +37,18 @@ network::Network impedances(std::uint64_t seed) {
   return building;
 }
 
-double farthest(const network::CircuitSolution& x, const network::CircuitSolution& y) {
-  double worst = 0;
+// All differences added up, so that one that is no number is not lost.
+double apart(const network::CircuitSolution& x, const network::CircuitSolution& y) {
+  double sum = 0;
   for (std::size_t n = 0; n < x.nodeV.size(); ++n) {
-    worst = std::max({worst, std::abs(x.nodeV[n][0] - y.nodeV[n][0]),
-                      std::abs(x.branches[n].poleRmsA[0] - y.branches[n].poleRmsA[0])});
+    sum += std::abs(x.nodeV[n][0] - y.nodeV[n][0]);
+    sum += std::abs(x.branches[n].poleRmsA[0] - y.branches[n].poleRmsA[0]);
   }
   for (std::size_t k = 0; k < x.loads.size(); ++k) {
-    worst = std::max({worst, std::abs(x.loads[k].voltageV - y.loads[k].voltageV),
-                      std::abs(x.loads[k].currentA - y.loads[k].currentA)});
+    sum += std::abs(x.loads[k].voltageV - y.loads[k].voltageV);
+    sum += std::abs(x.loads[k].currentA - y.loads[k].currentA);
   }
-  return worst;
+  return sum;
 }
 
 TEST(LinearSweepTest, ArrivesWhereNewtonsMethodDoes) {
@@ -60,7 +60,7 @@ TEST(LinearSweepTest, ArrivesWhereNewtonsMethodDoes) {
     ASSERT_EQ(swept.summary.end, network::EndReason::Converged) << seed;
     EXPECT_LT(swept.summary.residualA, 1e-9) << seed;
     for (std::size_t c = 0; c < building.circuits.size(); ++c, ++circuits) {
-      ASSERT_LT(farthest(swept.circuits[c], stepped.circuits[c]), 1e-9) << "seed " << seed << ", circuit " << c;
+      ASSERT_LT(apart(swept.circuits[c], stepped.circuits[c]), 1e-9) << "seed " << seed << ", circuit " << c;
     }
     for (std::size_t p = 0; p < building.panels.size(); ++p) {
       for (std::size_t i = 0; i < swept.panelV[p].size(); ++i) {
